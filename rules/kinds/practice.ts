@@ -1,0 +1,67 @@
+/** The maker for what is done: an act that the text requires or allows and that harms the surface. */
+import { reaches } from '../model/binding.ts';
+import { type ActFact, type ActKind, isAct } from '../model/fact.ts';
+import type { Severity } from '../model/project.ts';
+import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
+import { defineRule, fitted, named, type Stated, surestFirst } from './define.ts';
+import { type View, viewsOf } from './view.ts';
+
+export interface Practice extends Stated {
+  readonly kinds: readonly ActKind[];
+  readonly gate: 'freezing' | 'any';
+  /** Is this act the harmful one? Asked only of acts that are required, permitted or recommended. */
+  readonly harmful: (fact: ActFact) => boolean;
+  /** Which elements it harms. */
+  readonly when: (view: View, fact: ActFact) => boolean;
+  readonly message: (about: {
+    readonly where: string;
+    readonly elements: string;
+    readonly words: string;
+    readonly fact: ActFact;
+  }) => string;
+  readonly detail?: (fact: ActFact, views: readonly View[]) => string | undefined;
+  readonly required?: string;
+  readonly level?: (fact: ActFact, views: readonly View[]) => Severity | undefined;
+}
+
+/** One finding for each harmful act, with the elements it reaches. A ban of a practice is the cure, never the fault. */
+export function practice(rule: Practice): RuleDefinition {
+  return defineRule({ ...rule, check: (context) => harmfulActs(rule, context) });
+}
+
+function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
+  for (const document of context.specification.documents) {
+    for (const fact of document.facts) {
+      if (!isAct(fact) || !rule.kinds.includes(fact.kind) || !isAllowed(fact) || !rule.harmful(fact)) continue;
+      const views = surestFirst(
+        viewsOf(context).filter((view) => reaches(fact.subject, view.element, document) && rule.when(view, fact)),
+      );
+      if (views.length > 0) yield finding(rule, fact, views);
+    }
+  }
+}
+
+const isAllowed = ({ force, doubt }: ActFact): boolean =>
+  doubt === undefined && (force === 'require' || force === 'permit' || force === 'recommend');
+
+function finding(rule: Practice, fact: ActFact, views: readonly View[]): RuleFinding {
+  const elements = views.map(({ element }) => element);
+  return {
+    at: fact.spans[0],
+    message: fitted(rule.message({ where: fact.place, elements: named(elements), words: quoted(fact.words), fact })),
+    detail: rule.detail?.(fact, views),
+    found: quoted(fact.words),
+    required: rule.required,
+    elements,
+    severity: rule.level?.(fact, views),
+    remedy: { kind: 'replace', span: fact.spans[0], clause: rule.clause },
+  };
+}
+
+const longestQuote = 48;
+
+/** The words as written, cut to a length that leaves room in a message. */
+export function quoted(words: string): string {
+  if (words.length <= longestQuote) return words;
+  return `${words.slice(0, words.lastIndexOf(' ', longestQuote))} …`;
+}
