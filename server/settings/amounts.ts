@@ -12,7 +12,7 @@ export function parseAmount<D extends Dimension>(text: string, dimension: D): Qu
 }
 
 /** An amount as words: "3/4 in.", "19 mm". */
-export function sayAmount(amount: Quantity): string {
+export function sayAmount<D extends Dimension>(amount: Quantity<D>): string {
   const unit = String(amount.unit);
   return unit === 'in' ? `${sayInches(amount.amount)} in.` : `${amount.amount} ${unit}`;
 }

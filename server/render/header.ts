@@ -1,0 +1,58 @@
+/** The head of every report: the settings it stands on, what was read and what was not. */
+import { sayAmount } from '../settings.ts';
+import { count, labelled, list, type Page } from './layout.ts';
+import { type Manual, notLoaded, type Run, type Skipped, sectionName } from './report.ts';
+import { codeNames, sayFrom } from './words.ts';
+
+const labelWidth = 11;
+
+/** Settings and coverage of one manual, one labelled line each. */
+export function manualHeader(manual: Manual, page: Page): readonly string[] {
+  const rows = [...settingRows(manual), ['Read', sayRead(manual)] as const, ...missingRows(manual)];
+  return rows.flatMap(([label, text]) => labelled(label, text, page.width, labelWidth));
+}
+
+/** Files that were left out, those with the same reason in one line. */
+export function skippedLines(skipped: readonly Skipped[], page: Page): readonly string[] {
+  const byReason = new Map<string, string[]>();
+  for (const { path, reason } of skipped) byReason.set(reason, [...(byReason.get(reason) ?? []), path]);
+  return [...byReason].flatMap(([reason, paths], index) =>
+    labelled(index === 0 ? 'Skipped' : '', `${list(paths)}: ${reason}`, page.width, labelWidth),
+  );
+}
+
+export const toolLine = ({ tool }: Run, page: Page): string =>
+  `${page.style.strong(`First Winter ${tool.version}`)}  what will scale, and what keeps it from scaling`;
+
+type Row = readonly [label: string, text: string];
+
+function settingRows({ settings: { project, origins } }: Manual): readonly Row[] {
+  const { code, codeAssumed, climate, deicers, aggregate, stage } = project;
+  const assumed = 'assumed: neither the settings nor the text names one';
+  return [
+    ['Code', `${codeNames[code]}, ${codeAssumed ? assumed : sayFrom(origins.code)}`],
+    ['Climate', climate === 'unknown' ? unknownClimate : `${climate}, ${sayFrom(origins.climate)}`],
+    ['De-icers', deicers === 'unknown' ? unknownDeicers : `${deicers}, ${sayFrom(origins.deicers)}`],
+    ...(aggregate ? [['Aggregate', `${sayAmount(aggregate)}, ${sayFrom(origins.aggregate)}`] as const] : []),
+    ...(origins.stage.from === 'default' ? [] : [['Stage', `${stage}, ${sayFrom(origins.stage)}`] as const]),
+  ];
+}
+
+const unknownClimate = 'not given (--climate); what the text says of freezing counts where it says it';
+const unknownDeicers = 'not given (--deicers); what the text says of de-icers counts where it says it';
+
+function sayRead({ specification: { documents } }: Manual): string {
+  const clauses = documents.reduce((sum, document) => sum + document.clauses, 0);
+  const unread = documents.reduce((sum, document) => sum + document.unread.length, 0);
+  const read = `${count(documents.length, 'section')}, ${count(clauses, 'clause')}`;
+  if (unread === 0) return `${read}; every clause with a number or a key word was understood`;
+  return `${read}; ${count(unread, 'clause')} with a number or a key word not understood ("facts" lists them)`;
+}
+
+function missingRows(manual: Manual): readonly Row[] {
+  const { documents } = manual.specification;
+  return notLoaded(manual).map((number): Row => {
+    const from = documents.filter(({ handsTo }) => handsTo.includes(number)).map(sectionName);
+    return ['Without', `Section ${number}, on which ${list(from)} relies: it is not among these files`];
+  });
+}
