@@ -1,0 +1,39 @@
+/** Sections in other registers against what a careful engineer would say of them, by judgment, one to one. */
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../server/checking.ts';
+import { findings, register, sorted } from './manual.ts';
+import { type Judged, registers } from './registers.ts';
+
+describe.each(registers)('$path: $register', ({ path, expect: expected, silent }) => {
+  const section = register(path);
+  const found = findings(section);
+
+  test('what should be said, and nothing more', () => {
+    expect(sorted(found.map((finding) => line(finding)))).toEqual(sorted(expected.map((judged) => line(judged))));
+  });
+
+  test.each(expected.filter(({ on }) => on !== undefined))('$rule stands on "$on"', ({ rule, on, why }) => {
+    expect(
+      found.filter((finding) => finding.rule === rule).some((finding) => touches(finding, section.text, on!)),
+      why,
+    ).toBe(true);
+  });
+
+  test.each(silent)('$rule is not tempted by "$trap"', ({ rule, why }) => {
+    expect(
+      found.filter((finding) => finding.rule === rule),
+      why,
+    ).toEqual([]);
+  });
+});
+
+/** Numbers as people cite them vary in their signs: "§ 11.20.020", "1101.03(c)"; letters and digits do not. */
+function line({ rule, severity, place }: Finding | Judged): string {
+  return `${severity} ${rule} ${place.replace(/[^0-9a-z]/gi, '')}`;
+}
+
+function touches({ span }: Finding, text: string, words: string): boolean {
+  const start = text.indexOf(words);
+  if (start < 0) throw new Error(`not in the section: ${words}`);
+  return span.start < start + words.length && start < span.end;
+}
