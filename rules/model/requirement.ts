@@ -15,6 +15,8 @@ export interface AirBand {
   readonly low: number;
   readonly high: number;
   readonly reducedTarget?: number;
+  /** The document gives a range and no target: `target` is its middle. */
+  readonly byRange?: true;
   readonly origin: Origin;
 }
 
@@ -32,6 +34,11 @@ export interface CuringMinimum {
   readonly origin: Origin;
 }
 
+/** Water-soluble chloride, percent by mass, at most. */
+export interface ChlorideLimit extends Sourced<number> {
+  readonly of: 'cementitious materials' | 'cement';
+}
+
 /** One set of limits. A missing member means that the document asks nothing. */
 export interface Limits {
   readonly wcm?: Sourced<Quantity<'ratio'>>;
@@ -44,15 +51,16 @@ export interface Limits {
   /** Total air a hard-trowelled interior floor may have at most. */
   readonly airAtMost?: Sourced<number>;
   readonly scm: readonly ScmCap[];
-  /** Water-soluble chloride, percent of cementitious mass. */
-  readonly chloride?: Sourced<number>;
+  readonly chloride?: ChlorideLimit;
   readonly curing?: CuringMinimum;
-  /** Rules on the binder that are text, not a number (sulfate classes). */
+  /** Rules on binder and aggregate that are text, not a number (sulfate and water classes). */
   readonly cementitious: readonly Sourced<string>[];
 }
 
 /** What would follow if something that the text leaves open were so. */
 export interface Alternative {
+  /** What is not given. */
+  readonly about: 'structural' | 'reinforced' | 'aggregate' | 'binder' | 'finish';
   readonly given: string;
   readonly limits: Limits;
 }
@@ -63,6 +71,8 @@ export interface Requirement {
   /** Size the air was read at; undefined: only what holds for every size up to 1-1/2 in. is judged. */
   readonly aggregate?: Quantity<'length'>;
   readonly lawful: Limits;
+  /** What the project binds itself to by declaring a class of ACI 318 for an element that ACI 318 leaves out. */
+  readonly declared?: Limits;
   /** Present where the code leaves the element out or asks less than a salted slab needs to last. */
   readonly recommended?: Limits;
   readonly alternatives: readonly Alternative[];
