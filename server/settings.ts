@@ -1,13 +1,13 @@
 /** The settings in force for one manual: flag before project file before text before default, and where each came from. */
 import type { ElementSettings, Project } from '../rules/model/project.ts';
 import type { Specification } from '../rules/model/specification.ts';
-import { parseAmount } from './settings/amounts.ts';
+import { parseAggregate } from './settings/amounts.ts';
 import { type CitedCode, citedCode } from './settings/cited.ts';
 import type { SettingsFile } from './settings/file.ts';
 import { matchesPath } from './settings/globs.ts';
 import type { LevelSetting, SectionSettings } from './settings/schema.ts';
 
-export { parseAmount, sayAmount } from './settings/amounts.ts';
+export { parseAggregate, parseAmount } from './settings/amounts.ts';
 export { readSettings, type SettingsFile, type SettingsProblem } from './settings/file.ts';
 export { nearest } from './settings/nearest.ts';
 export { projectFileJsonSchema } from './settings/schema.ts';
@@ -92,7 +92,7 @@ type Own = Partial<Omit<Project, 'byPath' | 'codeAssumed'>>;
 
 /** What a part of the project file states, as rules read it. */
 function valuesOf({ code, climate, deicers, structural, reinforced, units, stage, ...rest }: SectionSettings): Own {
-  const aggregate = rest.aggregate === undefined ? undefined : parseAmount(rest.aggregate, 'length');
+  const aggregate = rest.aggregate === undefined ? undefined : parseAggregate(rest.aggregate);
   const elements = rest.elements && byLowerCase(rest.elements);
   const all = { code, climate, deicers, structural, reinforced, units, stage, aggregate, elements };
   return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));

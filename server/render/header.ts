@@ -1,5 +1,5 @@
 /** The head of every report: the settings it stands on, what was read and what was not. */
-import { sayAmount } from '../settings.ts';
+import { bothUnits } from '../../rules/formulas/unit-twins.ts';
 import { count, labelled, list, type Page } from './layout.ts';
 import { type Manual, notLoaded, type Run, type Skipped, sectionName } from './report.ts';
 import { codeNames, sayFrom } from './words.ts';
@@ -33,7 +33,7 @@ function settingRows({ settings: { project, origins } }: Manual): readonly Row[]
     ['Code', `${codeNames[code]}, ${codeAssumed ? assumed : sayFrom(origins.code)}`],
     ['Climate', climate === 'unknown' ? unknownClimate : `${climate}, ${sayFrom(origins.climate)}`],
     ['De-icers', deicers === 'unknown' ? unknownDeicers : `${deicers}, ${sayFrom(origins.deicers)}`],
-    ...(aggregate ? [['Aggregate', `${sayAmount(aggregate)}, ${sayFrom(origins.aggregate)}`] as const] : []),
+    ...(aggregate ? [['Aggregate', `${bothUnits(aggregate)}, ${sayFrom(origins.aggregate)}`] as const] : []),
     ...(origins.stage.from === 'default' ? [] : [['Stage', `${stage}, ${sayFrom(origins.stage)}`] as const]),
   ];
 }

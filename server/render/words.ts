@@ -16,17 +16,18 @@ export const codeNames: Readonly<Record<CodeId, string>> = {
   'aashto-r-101': 'AASHTO R 101',
 };
 
-/** "ACI 318-19, Table 19.3.3.1 (seen second hand)". */
+/** "ACI 318-19, Table 19.3.3.1 (seen second hand)"; for what no document governs, "common practice: drying time". */
 export function sayCitation({ document, edition, clause, status, protects }: Citation): string {
-  if (clause === '' && status === 'common practice') return 'common practice, no governing document';
+  if (edition === '' || edition === 'none') return [status, clause].filter(Boolean).join(': ');
   const where = [sayDocument(document, edition), clause].filter(Boolean).join(', ');
   return `${where} (${status}${protects ? '; the clause that this would undo' : ''})`;
 }
 
 /** A two-figure edition is part of the designation, any other stands beside it. */
 function sayDocument(document: string, edition: string): string {
-  if (edition === '' || edition === 'any' || document.endsWith(edition)) return document;
-  return /^\d\d[A-Za-z]?$/.test(edition) ? `${document}-${edition}` : `${document} ed. ${edition}`;
+  if (edition === 'any') return document;
+  if (/^\d\d[a-z]?$/.test(edition)) return `${document}-${edition}`;
+  return `${document}, ${edition.includes('edition') ? edition : `edition ${edition}`}`;
 }
 
 export const sayOrigin = ({ known, ...origin }: Origin): string => sayCitation({ ...origin, status: known });

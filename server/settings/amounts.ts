@@ -1,5 +1,6 @@
 /** Amounts as people type them in settings and on the command line: "3/4 in", "19 mm", "5000 psi". */
 import { type Dimension, type Quantity, quantity, type Unit, type UnitOf, units } from '../../rules/model/quantity.ts';
+import { aggregateSizes } from '../../rules/tables/aggregate-size.ts';
 
 /** The amount that `text` states in a unit of the dimension, or undefined where it states none. */
 export function parseAmount<D extends Dimension>(text: string, dimension: D): Quantity<D> | undefined {
@@ -11,10 +12,11 @@ export function parseAmount<D extends Dimension>(text: string, dimension: D): Qu
   return quantity(amount, unit as Unit) as unknown as Quantity<D>;
 }
 
-/** An amount as words: "3/4 in.", "19 mm". */
-export function sayAmount<D extends Dimension>(amount: Quantity<D>): string {
-  const unit = String(amount.unit);
-  return unit === 'in' ? `${sayInches(amount.amount)} in.` : `${amount.amount} ${unit}`;
+/** A nominal maximum aggregate size: a length, or the size number that a supplier names, "No. 57". */
+export function parseAggregate(text: string): Quantity<'length'> | undefined {
+  const [, number] = /^\s*(?:(?:size\s*)?(?:no\.?|number|#)\s*)?(\d{1,3})\s*$/i.exec(text) ?? [];
+  const known = aggregateSizes.find((row) => row.number === number);
+  return known ? known.nominalMaximum : parseAmount(text, 'length');
 }
 
 const glyphs: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅜': '3/8' };
@@ -55,13 +57,4 @@ function findUnit<D extends Dimension>(word: string, dimension: D): UnitOf<D> | 
   const tokens = Object.keys(units) as Unit[];
   const unit = spellings[plain] ?? tokens.find((token) => token !== '' && token.toLowerCase() === plain);
   return unit !== undefined && units[unit].dimension === dimension ? (unit as UnitOf<D>) : undefined;
-}
-
-/** Inches in the eighths the trade speaks of; other amounts as a decimal. */
-function sayInches(amount: number): string {
-  const whole = Math.floor(amount);
-  const eighths = (amount - whole) * 8;
-  if (!Number.isInteger(eighths)) return String(amount);
-  const fractions = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
-  return [whole || '', fractions[eighths]].filter((part) => part !== '').join('-') || '0';
 }

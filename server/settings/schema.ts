@@ -2,13 +2,16 @@
 import * as z from 'zod';
 import { climates, codeIds, stages } from '../../rules/model/project.ts';
 import { families } from '../../rules/model/rule.ts';
-import { parseAmount } from './amounts.ts';
+import { parseAggregate } from './amounts.ts';
 
 const yesNo = z.enum(['yes', 'no', 'unknown']);
 const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'write a date as 2026-10-15');
-const length = z
+const aggregate = z
   .string()
-  .refine((text) => parseAmount(text, 'length') !== undefined, 'write a size with its unit, "3/4 in" or "19 mm"');
+  .refine(
+    (text) => parseAggregate(text) !== undefined,
+    'write a size with its unit, "3/4 in" or "19 mm", or a size number, "57"',
+  );
 
 export const levelSettings = ['must', 'should', 'note', 'off', 'on'] as const;
 export type LevelSetting = (typeof levelSettings)[number];
@@ -37,7 +40,7 @@ const shared = (levelNames: readonly string[]) => ({
   code: z.enum(codeIds).optional().describe('Code that the project is held to.'),
   climate: z.enum(climates).optional().describe('Does concrete freeze where the project is?'),
   deicers: yesNo.optional().describe('Are de-icing chemicals used on exterior flatwork?'),
-  aggregate: length.optional().describe('Nominal maximum aggregate size where a section gives none.'),
+  aggregate: aggregate.optional().describe('Nominal maximum aggregate size where a section gives none.'),
   units: z.enum(['ip', 'si', 'both']).optional().describe('Units of suggested clauses.'),
   stage: z.enum(stages).optional().describe('How far the text is: blanks are faults only before issue.'),
   structural: yesNo.optional().describe('Are elements structural unless the text says otherwise?'),

@@ -5,7 +5,7 @@ import { projectFor } from '../../rules/model/project.ts';
 import type { SectionDocument, Specification } from '../../rules/model/specification.ts';
 import { matchesPath } from '../../server/settings/globs.ts';
 import { nearest } from '../../server/settings/nearest.ts';
-import { type Flags, isListed, parseAmount, readSettings, sayAmount, settle } from '../../server/settings.ts';
+import { type Flags, isListed, parseAggregate, parseAmount, readSettings, settle } from '../../server/settings.ts';
 
 const file = (values: object) =>
   readSettings({ path: 'job/firstwinter.jsonc', text: JSON.stringify(values) }, ['curing-missing']);
@@ -166,12 +166,16 @@ test('a strength in either unit', () => {
 });
 
 test.each([
-  ['0.75 in', '3/4 in.'],
-  ['1.5 in', '1-1/2 in.'],
-  ['2 in', '2 in.'],
-  ['19 mm', '19 mm'],
-])('%s is said as %s', (text, said) => {
-  expect(sayAmount(parseAmount(text, 'length')!)).toBe(said);
+  ['57', 1, 'in'],
+  ['No. 67', 0.75, 'in'],
+  ['#8', 0.375, 'in'],
+  ['19 mm', 19, 'mm'],
+])('the aggregate %s', (text, amount, unit) => {
+  expect(parseAggregate(text)).toMatchObject({ amount, unit });
+});
+
+test.each(['58', 'No. 5', 'stone', '20'])('no aggregate: "%s"', (text) => {
+  expect(parseAggregate(text)).toBeUndefined();
 });
 
 test('the nearest word, unless none is near', () => {
