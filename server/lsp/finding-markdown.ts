@@ -1,0 +1,54 @@
+/** A finding with its working, as a hover shows it. */
+import type { Severity } from '../../rules/model/project.ts';
+import type { ElementEvidence, Finding } from '../checking.ts';
+import { list } from '../render/layout.ts';
+import { sayCitation, sayStep } from '../render/words.ts';
+import { caution, listed, numbered, paragraphs, plain, strong } from './markdown.ts';
+
+export function findingMarkdown(finding: Finding): string {
+  const { severity, place, message, detail, steps, evidence, because, citations, suggestion } = finding;
+  return paragraphs([
+    `${strong([levelWords[severity], place].filter(Boolean).join(' · '))}: ${plain(message)}`,
+    foundAndRequired(finding),
+    detail && plain(detail),
+    headed(
+      'See also',
+      because.map((each) => [each.place, each.message].filter(Boolean).join(': ')),
+    ),
+    0 < steps.length ? `Working:\n\n${numbered(steps.map(sayStep))}` : undefined,
+    headed('Why it counts as exterior', evidence.map(sayEvidence)),
+    headed('By', citations.map(sayCitation)),
+    suggestion && `Suggested: ${plain(suggestion.title)}`,
+    caution,
+    `rule \`${finding.rule}\``,
+  ]);
+}
+
+const levelWords: Readonly<Record<Severity, string>> = {
+  must: 'Must change before bid',
+  should: 'Should change',
+  note: 'Note',
+};
+
+/** The two belong side by side. */
+function foundAndRequired({ found, required, elements }: Finding): string {
+  const rows = [
+    ['Found', found],
+    ['Required', required],
+    ['For', elements.length === 0 ? undefined : list(elements)],
+  ].filter(([, text]) => text);
+  return rows.map(([label, text]) => `- ${label}: ${plain(text ?? '')}`).join('\n');
+}
+
+function headed(title: string, lines: readonly string[]): string | undefined {
+  return lines.length === 0 ? undefined : `${title}:\n\n${listed(lines)}`;
+}
+
+function sayEvidence({ element, band, points, cues }: ElementEvidence): string {
+  const because = cues.map(
+    ({ words, place, points: own }) => `"${words}" ${[place, signed(own)].filter(Boolean).join(', ')}`,
+  );
+  return [`${element}: ${band}, ${signed(points)} points`, ...because].join('; ');
+}
+
+const signed = (points: number): string => (points < 0 ? String(points) : `+${points}`);
