@@ -13,6 +13,12 @@ const programs = {
   client: 'client/extension.ts',
 };
 
+/** The globbing package is an ES module that asks where it stands. */
+const commandOnly = {
+  banner: { js: "#!/usr/bin/env node\nconst ownUrl = require('node:url').pathToFileURL(__filename).href;" },
+  define: { VERSION: JSON.stringify(version), 'import.meta.url': 'ownUrl' },
+};
+
 /** Settings of every bundle. `module` first: the other entry of one package hides its files behind run-time requires. */
 const settings = {
   absWorkingDir: root,
@@ -45,7 +51,7 @@ async function buildProgram(name, options) {
     outfile: `dist/${name}.js`,
     format: 'cjs',
     external: ['vscode'],
-    banner: name === 'firstwinter' ? { js: '#!/usr/bin/env node' } : {},
+    ...(name === 'firstwinter' && commandOnly),
   });
 }
 

@@ -14,14 +14,11 @@ const labelWidth = 10;
 
 export function findingLines(finding: Finding, page: Page, { working }: FindingOptions): readonly string[] {
   const { style, width } = page;
-  const paint = style[finding.severity];
-  const words = `${finding.place === '' ? 'Title' : finding.place}  ${levelWords[finding.severity]}  ${finding.message}`;
-  const [first = '', ...rest] = wrap(words, width - 2);
-  const head = first.replace(levelWords[finding.severity], (word) => paint(word));
+  const place = style.strong(finding.place === '' ? 'Title' : finding.place);
   const rows = [...points(finding), ...(working === 'shown' ? workings(finding) : [])];
   return [
-    ...indented([head], 2),
-    ...indented(rest, margin),
+    `  ${place}  ${style[finding.severity](levelWords[finding.severity])}`,
+    ...indented(wrap(finding.message, width - margin), margin),
     ...rows.flatMap(([label, text]) => pointLines(label, text, width)),
     ...indented([style.faint(`rule ${finding.rule}`)], margin),
   ];

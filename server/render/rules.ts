@@ -11,7 +11,7 @@ export function rulesText(rules: readonly Rule[], page: Page): string {
     .map(([family, list]) => [
       page.style.strong(`${family} (${list.length})`),
       ...list.flatMap(({ id, severity, title }) =>
-        indented(labelled(id, `${severity.padEnd(8)}${title}`, page.width - 2, column), 2),
+        indented(labelled(`${id.padEnd(column)}${severity}`, title, page.width - 2, column + 8), 2),
       ),
     ]);
   const end = [`${count(rules.length, 'rule')}. "firstwinter explain RULE" gives the ground of each.`];

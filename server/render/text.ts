@@ -100,6 +100,7 @@ function failureLines({ manuals }: Run<CheckedManual>, page: Page): Lines {
 }
 
 function closing({ manuals }: Run<CheckedManual>, page: Page): Lines {
+  if (manuals.length === 0) return [page.style.strong('Nothing was checked.')];
   const findings = manuals.flatMap(({ checked }) => checked.findings);
   const sections = manuals.reduce((sum, manual) => sum + manual.specification.documents.length, 0);
   const [musts, shoulds, notes] = (['must', 'should', 'note'] as const).map(
