@@ -27,7 +27,7 @@ function ifStructural({ input, situation, scope }: Judged): Alternative | undefi
   const reinforced = input.reinforced === 'no' ? 'no' : 'yes';
   return {
     about: 'structural',
-    given: `it carries load of the structure${reinforced === 'yes' ? ' and is reinforced' : ''}`,
+    given: `part of the structure${reinforced === 'yes' ? ' and reinforced' : ''}`,
     limits: aciLimits({ ...situation, reinforced }).value,
   };
 }
@@ -39,7 +39,7 @@ function ifReinforced({ input, situation, scope, lawful }: Judged): Alternative 
   if (input.reinforced === 'no' || (isJudged && input.reinforced === 'yes')) return undefined;
   const { value: limits } = aciLimits({ ...(scope === 'ground' ? onGround(situation) : situation), reinforced: 'yes' });
   if (scope === 'structure' && limits.wcm?.value.amount === lawful.wcm?.value.amount) return undefined;
-  return { about: 'reinforced', given: 'it is reinforced with at least the minimum steel', limits };
+  return { about: 'reinforced', given: 'reinforced with at least the minimum steel', limits };
 }
 
 /** Class S3 of 318-19 may be met by a denser mixture instead of pozzolan or slag. */
@@ -49,7 +49,7 @@ function ifWithoutPozzolan({ situation, scope, lawful }: Judged): Alternative | 
   const { wcm, strength, origin } = option;
   return {
     about: 'binder',
-    given: 'the binder has no pozzolan or slag',
+    given: 'made without pozzolan or slag',
     limits: {
       ...lawful,
       wcm: { value: wcm, origin },
@@ -68,7 +68,7 @@ function byAggregate({ input, situation, scope, lawful }: Judged): readonly Alte
   if (input.aggregate || scope === 'residence' || !lawful.air) return [];
   return airTargets[situation.edition].filter(isUsual).map(({ size }) => ({
     about: 'aggregate',
-    given: `${bothUnits(size)} aggregate`,
+    given: `made with ${bothUnits(size)} aggregate`,
     limits: { ...lawful, air: airAt(size, situation, lawful) },
   }));
 }

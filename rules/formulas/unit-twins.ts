@@ -99,7 +99,7 @@ function roughly(amount: number, units: PairedUnits, from: 'inchPound' | 'metric
 }
 
 function rounded(amount: number, unit: Unit): number {
-  const { below, fine, coarse } = roundings.find((each) => each.unit === unit) as Rounding;
-  const step = amount < below ? fine : coarse;
+  const rounding = roundings.find((each) => each.unit === unit) as Rounding;
+  const step = rounding.steps.find(({ under }) => amount < under)?.to ?? 1;
   return Number((Math.round(amount / step) * step).toPrecision(9));
 }

@@ -61,6 +61,7 @@ export interface Limits {
 export interface Alternative {
   /** What is not given. */
   readonly about: 'structural' | 'reinforced' | 'aggregate' | 'binder' | 'finish';
+  /** Completes "if it is …". */
   readonly given: string;
   readonly limits: Limits;
 }

@@ -92,10 +92,8 @@ export const customaryPairs = defineTable<PairedUnits>({
 
 export interface Rounding {
   readonly unit: Unit;
-  /** Amounts below this are rounded to `fine`, the others to `coarse`. */
-  readonly below: number;
-  readonly fine: number;
-  readonly coarse: number;
+  /** Amounts below `under`, and not below that of the step before, are rounded to `to`. */
+  readonly steps: readonly { readonly under: number; readonly to: number }[];
 }
 
 /** Lengths are soft: the trade counts 25 mm to the inch and 0.3 m to the foot once they are not fractions. */
@@ -107,30 +105,142 @@ export const softLengths = defineTable<{ readonly inchPound: Unit; readonly fact
   ],
 });
 
+const steps = (numbers: readonly (readonly [number, number])[]): Rounding['steps'] =>
+  numbers.map(([under, to]) => ({ under, to }));
+
 export const roundings = defineTable<Rounding>({
   origin: practice('rounding of converted values'),
   rows: [
-    { unit: 'psi', below: 1000, fine: 10, coarse: 50 },
-    { unit: 'MPa', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'in', below: 1, fine: 1 / 16, coarse: 1 / 4 },
-    { unit: 'mm', below: 25, fine: 1, coarse: 5 },
-    { unit: 'ft', below: 10, fine: 0.5, coarse: 1 },
-    { unit: 'm', below: 10, fine: 0.1, coarse: 0.5 },
-    { unit: 'degF', below: 0, fine: 1, coarse: 1 },
-    { unit: 'degC', below: 0, fine: 1, coarse: 1 },
-    { unit: 'lb/yd3', below: 100, fine: 1, coarse: 5 },
-    { unit: 'kg/m3', below: 100, fine: 1, coarse: 5 },
-    { unit: 'gal/yd3', below: 5, fine: 0.1, coarse: 1 },
-    { unit: 'L/m3', below: 5, fine: 0.5, coarse: 1 },
-    { unit: 'lb/ft2/h', below: 1, fine: 0.01, coarse: 0.1 },
-    { unit: 'kg/m2/h', below: 1, fine: 0.05, coarse: 0.1 },
-    { unit: 'ft2/gal', below: 100, fine: 5, coarse: 10 },
-    { unit: 'm2/L', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'lb', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'kg', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'gal', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'L', below: 10, fine: 0.1, coarse: 1 },
-    { unit: 'mph', below: 10, fine: 1, coarse: 1 },
-    { unit: 'km/h', below: 10, fine: 1, coarse: 1 },
+    {
+      unit: 'psi',
+      steps: steps([
+        [1000, 10],
+        [Number.POSITIVE_INFINITY, 50],
+      ]),
+    },
+    {
+      unit: 'MPa',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'in',
+      steps: steps([
+        [1 / 4, 1 / 16],
+        [1, 1 / 8],
+        [Number.POSITIVE_INFINITY, 1 / 4],
+      ]),
+    },
+    {
+      unit: 'mm',
+      steps: steps([
+        [25, 1],
+        [Number.POSITIVE_INFINITY, 5],
+      ]),
+    },
+    {
+      unit: 'ft',
+      steps: steps([
+        [10, 0.5],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'm',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 0.5],
+      ]),
+    },
+    { unit: 'degF', steps: steps([[Number.POSITIVE_INFINITY, 1]]) },
+    { unit: 'degC', steps: steps([[Number.POSITIVE_INFINITY, 1]]) },
+    {
+      unit: 'lb/yd3',
+      steps: steps([
+        [100, 1],
+        [Number.POSITIVE_INFINITY, 5],
+      ]),
+    },
+    {
+      unit: 'kg/m3',
+      steps: steps([
+        [100, 1],
+        [Number.POSITIVE_INFINITY, 5],
+      ]),
+    },
+    {
+      unit: 'gal/yd3',
+      steps: steps([
+        [5, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'L/m3',
+      steps: steps([
+        [5, 0.5],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'lb/ft2/h',
+      steps: steps([
+        [1, 0.01],
+        [Number.POSITIVE_INFINITY, 0.1],
+      ]),
+    },
+    {
+      unit: 'kg/m2/h',
+      steps: steps([
+        [1, 0.05],
+        [Number.POSITIVE_INFINITY, 0.1],
+      ]),
+    },
+    {
+      unit: 'ft2/gal',
+      steps: steps([
+        [100, 5],
+        [Number.POSITIVE_INFINITY, 10],
+      ]),
+    },
+    {
+      unit: 'm2/L',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'lb',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'kg',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'gal',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    {
+      unit: 'L',
+      steps: steps([
+        [10, 0.1],
+        [Number.POSITIVE_INFINITY, 1],
+      ]),
+    },
+    { unit: 'mph', steps: steps([[Number.POSITIVE_INFINITY, 1]]) },
+    { unit: 'km/h', steps: steps([[Number.POSITIVE_INFINITY, 1]]) },
   ],
 });
