@@ -1,8 +1,8 @@
 /** The language server on Node: over standard input and output, or over the channel of the process that started it. */
-import { readFile, stat } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import { setImmediate, setTimeout } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { glob } from 'tinyglobby';
 import { createConnection } from 'vscode-languageserver/node';
 import type { Listed } from '../lsp/host.ts';
 import { projectFileName } from '../lsp/protocol.ts';
@@ -15,23 +15,24 @@ startServer(createConnection(), {
   breathe: () => setImmediate(),
   pause: (time) => setTimeout(time),
   read: (uri) => readFile(new URL(uri)).catch(() => undefined),
-  files,
+  files: async (folder) => (await inFolder(fileURLToPath(folder))).sort((a, b) => (a.uri < b.uri ? -1 : 1)),
 });
 
-/** Folders of tools and hidden ones are not entered. */
-async function files(folder: string): Promise<readonly Listed[]> {
-  const patterns = ['**/*.{md,markdown,txt}', `**/${projectFileName}`];
-  const options = {
-    cwd: fileURLToPath(folder),
-    absolute: true,
-    caseSensitiveMatch: false,
-    ignore: ['**/node_modules/**'],
-  };
-  const paths = await glob(patterns, options).catch(() => []);
-  return Promise.all(paths.sort().map(listed));
+const isWanted = (name: string): boolean => /\.(?:md|markdown|txt)$/i.test(name) || name === projectFileName;
+
+/** Folders of tools, hidden ones and linked ones are not entered. */
+async function inFolder(folder: string): Promise<Listed[]> {
+  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
+  const found = entries.map(async (entry): Promise<Listed[]> => {
+    if (entry.name.startsWith('.') || entry.name === 'node_modules') return [];
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return inFolder(path);
+    return isWanted(entry.name) ? listed(path) : [];
+  });
+  return (await Promise.all(found)).flat();
 }
 
-async function listed(path: string): Promise<Listed> {
+async function listed(path: string): Promise<Listed[]> {
   const state = await stat(path).catch(() => undefined);
-  return { uri: pathToFileURL(path).href, stamp: `${state?.mtimeMs} ${state?.size}` };
+  return state?.isFile() ? [{ uri: pathToFileURL(path).href, stamp: `${state.mtimeMs} ${state.size}` }] : [];
 }

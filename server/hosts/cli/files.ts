@@ -4,6 +4,7 @@ import { basename, dirname, extname, join, relative, resolve, sep } from 'node:p
 import { buffer } from 'node:stream/consumers';
 import { glob } from 'tinyglobby';
 import { decode } from '../../reading/decode.ts';
+import { count } from '../../render/layout.ts';
 import type { Skipped } from '../../render/report.ts';
 import { nearest } from '../../settings.ts';
 import { type Complaint, complain } from './terminal.ts';
@@ -128,7 +129,8 @@ function asText(file: Candidate, bytes: Uint8Array): Outcome<SectionFile> {
       complain({ where: file.path, message: 'is empty', cure: 'restore its text, or leave it out' });
     return { skipped: { path: file.path, reason: 'empty' } };
   }
-  if (0 < lost) complain({ where: file.path, message: `${lost} characters could not be read`, cure: lostCure });
+  if (0 < lost)
+    complain({ where: file.path, message: `${count(lost, 'character')} could not be read`, cure: lostCure });
   return { file: { ...file, text } };
 }
 
