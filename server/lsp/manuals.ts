@@ -30,11 +30,12 @@ export class Manuals {
     this.desk = { host, documents, readings: new Readings(host, documents) };
   }
 
-  /** Undefined where the document changed or was closed before the answer was reached. */
+  /** For the version that is open when the question comes; undefined where it changed or was closed before the answer. */
   async answer(uri: string): Promise<Answer | undefined> {
+    const version = this.desk.documents.get(uri)?.version;
     const manual = await this.of(uri);
     const whole = await manual.whole();
-    const version = this.desk.documents.get(uri)?.version;
+    if (this.desk.documents.get(uri)?.version !== version) return undefined;
     const page = whole?.pages.find((page) => page.uri === uri && page.version === version);
     if (!whole || !page) return undefined;
     const findings = whole.checked.findings.filter(({ span }) => span.path === page.path);
