@@ -29,6 +29,8 @@ export function readSettings(source: Source, ruleIds: readonly string[]): Settin
   const errors: ParseError[] = [];
   const root = parseTree(source.text.replace(/^\uFEFF/, ' '), errors, { allowTrailingComma: true });
   const problems = errors.map((error) => at(source, error.offset, error.length, phraseSyntax(error.error), 'fault'));
+  if (source.text.trim() === '')
+    return { path: source.path, values: {}, problems: [at(source, 0, 0, emptyFile, 'fault')] };
   if (root === undefined) return { path: source.path, values: {}, problems };
   problems.push(...repeated(root).map((key) => onNode(source, key, repeatedKey(key), 'fault')));
   const { values, faults } = sift(getNodeValue(root), ruleIds);
@@ -78,6 +80,8 @@ function drop(value: unknown, path: Path): void {
     return;
   }
 }
+
+const emptyFile: Fault = { message: 'the file is empty', cure: 'write { } with the settings between the braces' };
 
 const repeatedKey = (key: Node): Fault => ({
   message: `"${key.value}" stands twice; the later one counts`,

@@ -94,7 +94,7 @@ describe('text that is not settings', () => {
     ['a comma lost', '{ "climate": "freezing" "deicers": "yes" }', 'comma'],
     ['not closed', '{ "climate": "freezing"', 'closing brace'],
     ['words', 'climate = freezing', 'quotes'],
-    ['nothing', '', 'value'],
+    ['nothing', '', 'empty'],
     ['a list', '[]', 'object'],
     ['null', 'null', 'object'],
   ])('%s', (_, text, words) => {
