@@ -27,13 +27,9 @@ export function computeRequirement(input: RequirementInput): Requirement | undef
   const lawful = lawfulFor(input, situation, scope);
   const declared = isBoundByDeclaration(input, scope) ? aciLimits(onGround(situation)) : undefined;
   const recommended = recommendedFor(input, situation, scope, lawful.value);
-  const steps = distinct([
-    ...strangers(situation, scope),
-    ...opening(input, situation, scope),
-    ...lawful.steps,
-    ...headed('declared by the project, so binding:', declared),
-    ...headed('recommended so that it lasts:', recommended),
-  ]);
+  const first = [...strangers(situation, scope), ...opening(input, situation, scope), ...lawful.steps];
+  const bound = added(first, 'declared by the project, so binding', declared);
+  const steps = added(bound, 'recommended so that it lasts', recommended);
   return {
     code: input.code,
     classes: input.classes,
@@ -99,12 +95,12 @@ function opening({ structural }: RequirementInput, { edition }: Situation, scope
   return [{ text: `${taken}; ${names[edition]}: ${value}, and IBC 1904.2 is the lawful minimum`, origin }];
 }
 
-const headed = (text: string, worked: Worked<Limits> | undefined): readonly Step[] =>
-  worked ? [{ text }, ...worked.steps] : [];
-
-/** A step that both the law and the recommendation rest on is told once. */
-const distinct = (steps: readonly Step[]): readonly Step[] =>
-  steps.filter(({ text }, index) => steps.findIndex((other) => other.text === text) === index);
+/** What both rest on is told once. */
+function added(told: readonly Step[], title: string, worked: Worked<Limits> | undefined): readonly Step[] {
+  if (!worked) return told;
+  const fresh = worked.steps.filter(({ text }) => told.every((step) => step.text !== text));
+  return [...told, { text: fresh.length === 0 ? `${title}: the same` : `${title}:` }, ...fresh];
+}
 
 function citationsOf(steps: readonly Step[]): readonly Origin[] {
   const byWords = new Map<string, Origin>();

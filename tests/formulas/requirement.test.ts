@@ -354,6 +354,19 @@ test('more classes never loosen a requirement', () => {
   }
 });
 
+test('what the project declares and what lasts is told once where it is the same', () => {
+  const walk = { ...given, code: 'aci-318-19', declared: 'yes', classes: ['F3'], aggregate: inches(3 / 4) } as const;
+  const texts = required(walk).steps.map(({ text }) => text);
+  expect(texts.slice(1, 6)).toEqual([
+    "Class F3, nonstructural: f'c 3500 psi (24 MPa), no limit on w/cm",
+    'Class F3, 3/4 in. (19 mm) aggregate: 6 percent total air',
+    'tolerance ± 1.5 points as delivered: 4.5 to 7.5 percent',
+    'declared by the project, so binding:',
+    "Class F3, plain concrete: w/cm 0.45, f'c 4500 psi (31 MPa)",
+  ]);
+  expect(texts.at(-1)).toBe('recommended so that it lasts: the same');
+});
+
 test('the working of an apron reads as a person would tell it', () => {
   const { steps } = required({ ...structure, classes: ['F3', 'W1', 'C2'], aggregate: inches(3 / 4) });
   expect(steps.map(({ text }) => text)).toEqual([
