@@ -47,9 +47,9 @@ export class StatusLine implements vscode.Disposable {
   }
 }
 
-/** Why the server was not started for a document. */
+/** Why nothing was read in a document. */
 export function unread(document: vscode.TextDocument): string {
   const shown = firstLook(opening(document));
-  const signs = shown.length === 0 ? 'none of them' : `only ${shown.join(', ')}`;
-  return `Not checked: the opening of a concrete specification section shows at least two signs of the trade, this one shows ${signs}.`;
+  const seen = shown.length === 0 ? 'nothing of the kind' : shown.join(', ');
+  return `Not checked: the opening of a concrete specification section shows a section number line or words of concrete work, and one sign more. Seen here: ${seen}.`;
 }

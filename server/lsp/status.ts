@@ -35,7 +35,8 @@ function whyChecked(answer: Answer): readonly string[] {
     manual.isNamed(page.path)
       ? `It is checked because ${projectFileName} names it.`
       : `It is checked because it shows signs of a concrete specification section: ${list(reading.signs)}.`,
-    `It is read together with ${count(others, 'other section')} under ${manual.project?.file.path ?? 'no project file'}.`,
+    others === 0 ? 'It is read alone.' : `It is read together with ${count(others, 'other section')}.`,
+    manual.project ? `The project file is ${manual.project.file.path}.` : 'There is no project file.',
     ...settingsLines(whole.settings),
     `Exposure: ${exposureOf(answer) || 'nothing here is known to freeze'}.`,
     `Found: ${counts(findings)}. Read: ${count(reading.clauses, 'clause')}, ${count(reading.facts.length, 'statement')}.`,
@@ -86,8 +87,8 @@ function settingsLines({ project, origins }: Settings): readonly string[] {
   const code = project.codeAssumed ? 'assumed' : sayFrom(origins.code);
   return [
     `Code: ${codeNames[project.code]}, ${code}`,
-    `climate: ${project.climate}${project.climate === 'unknown' ? '' : `, ${sayFrom(origins.climate)}`}`,
-    `de-icers: ${project.deicers}${project.deicers === 'unknown' ? '' : `, ${sayFrom(origins.deicers)}`}`,
+    `Climate: ${project.climate}${project.climate === 'unknown' ? '' : `, ${sayFrom(origins.climate)}`}`,
+    `De-icers: ${project.deicers}${project.deicers === 'unknown' ? '' : `, ${sayFrom(origins.deicers)}`}`,
   ];
 }
 

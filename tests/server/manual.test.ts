@@ -100,8 +100,8 @@ test('a section without a project file is read alone', async () => {
   const uri = lonely.uri('paving.md');
   await editor.open(uri, paving);
   const why = await editor.rpc.sendRequest<string>('firstwinter/why', { uri });
-  expect(why).toContain('together with 0 other sections under no project file');
-  expect(why).toContain('climate: unknown');
+  expect(why).toContain('It is read alone.\nThere is no project file.');
+  expect(why).toContain('Climate: unknown');
   lonely.remove();
 });
 

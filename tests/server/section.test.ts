@@ -89,7 +89,7 @@ describe('the clean section', () => {
     const why = await editor.rpc.sendRequest<string>('firstwinter/why', { uri });
     expect(why).toContain('It is checked because it shows signs of a concrete specification section');
     expect(why).toContain('Code: ACI 318-19, from the project file');
-    expect(why).toContain('climate: freezing, from the project file');
+    expect(why).toContain('Climate: freezing, from the project file');
     expect(why).toContain('Found: nothing to change.');
   });
 });
