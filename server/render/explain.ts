@@ -2,7 +2,7 @@
 import type { CodeId } from '../../rules/model/project.ts';
 import type { Example, Rule } from '../../rules/model/rule.ts';
 import { asJson } from './json.ts';
-import { indented, labelled, type Page, paged, wrap } from './layout.ts';
+import { indented, labelled, list, type Page, paged, wrap } from './layout.ts';
 import { citationsJson } from './rules.ts';
 import { codeNames, sayCitation } from './words.ts';
 
@@ -45,12 +45,20 @@ const levelWords: Readonly<Record<Rule['severity'], string>> = {
   off: 'off: switch it on in the project file, "levels"',
 };
 
+/** Each pointer once: those that hold under every code first, then those of single codes. */
 function citationLines({ citations }: Rule, width: number): readonly string[] {
-  const entries = Object.entries(citations) as [CodeId, Rule['citations'][CodeId]][];
-  return entries.flatMap(([code, own], index) =>
-    labelled(index === 0 ? 'By' : '', `${codeNames[code]}: ${(own ?? []).map(sayCitation).join('; ')}`, width, column),
-  );
+  const codes = new Map<string, CodeId[]>();
+  for (const [code, own] of Object.entries(citations) as [CodeId, Rule['citations'][CodeId]][]) {
+    for (const words of (own ?? []).map(sayCitation)) codes.set(words, [...(codes.get(words) ?? []), code]);
+  }
+  const all = Object.keys(citations).length;
+  const shared = [...codes].filter(([, under]) => under.length === all).map(([words]) => words);
+  const single = [...codes].filter(([, under]) => under.length < all);
+  const lines = [...shared, ...single.map(([words, under]) => `under ${list(under.map(nameOf))}: ${words}`)];
+  return lines.flatMap((words, index) => labelled(index === 0 ? 'By' : '', words, width, column));
 }
+
+const nameOf = (code: CodeId): string => codeNames[code];
 
 type Examples = Rule['examples']['flagged'];
 

@@ -19,7 +19,7 @@ export const codeNames: Readonly<Record<CodeId, string>> = {
 /** "ACI 318-19, Table 19.3.3.1 (seen second hand)"; for what no document governs, "common practice: drying time". */
 export function sayCitation({ document, edition, clause, status, protects }: Citation): string {
   if (edition === '' || edition === 'none') return [status, clause].filter(Boolean).join(': ');
-  const where = [sayDocument(document, edition), clause].filter(Boolean).join(', ');
+  const where = [sayDocument(document, edition), clause === 'whole' ? '' : clause].filter(Boolean).join(', ');
   return `${where} (${status}${protects ? '; the clause that this would undo' : ''})`;
 }
 
