@@ -1,6 +1,7 @@
 /** The page of a rule as Markdown, rendered from the rule itself. */
 import type { CodeId, Level } from '../../rules/model/project.ts';
 import type { Citation, Example, Rule } from '../../rules/model/rule.ts';
+import { exampleText } from '../render/explain.ts';
 import { codeNames, sayCitation } from '../render/words.ts';
 import { projectFileName } from '../settings.ts';
 import { caution, listed, paragraphs, plain } from './markdown.ts';
@@ -42,11 +43,8 @@ const clauses = (inchPound: string, metric: string): string =>
 
 const quoted = (text: string): string => plain(text).replace(/^/gm, '> ');
 
-/** The carets mark the words that are meant. */
-function exampleBlock([name, example]: [string, Example]): string {
-  const text = typeof example === 'string' ? example : example.text;
-  return `${plain(name)}:\n\n${fenced(text.replace(/^\n+|\s+$/g, ''), 'text')}`;
-}
+const exampleBlock = ([name, example]: [string, Example]): string =>
+  `${plain(name)}:\n\n${fenced(exampleText(example), 'text')}`;
 
 /** The fence is longer than any in the text. */
 function fenced(text: string, language: string): string {
