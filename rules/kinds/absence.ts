@@ -4,8 +4,11 @@ import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import type { Span } from '../model/source.ts';
 import type { Article, Region, SectionDocument } from '../model/specification.ts';
 import type { Duty } from '../tables/cited-specifications.ts';
-import { defineRule, fitted, named, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
 import { type View, viewsOf } from './view.ts';
+
+/** Elements for which one finding speaks: the same document should have said it, and the same is required. */
+export type Views = readonly [View, ...View[]];
 
 export interface Absence extends Stated {
   /** Which elements the question is put for. */
@@ -17,18 +20,14 @@ export interface Absence extends Stated {
   /** Values that an owner's design standard leaves to the designer are not missing there. */
   readonly asks: 'value' | 'clause';
   /** Articles in which the requirement belongs, best first; the finding is anchored on the heading of the first found. */
-  readonly belongs: readonly Region[];
+  readonly belongs: readonly [Region, ...Region[]];
   /** What and where; `elements` is ready to print, `where` the article. */
-  readonly message: (about: {
-    readonly elements: string;
-    readonly where: string;
-    readonly views: readonly View[];
-  }) => string;
-  readonly detail?: (views: readonly View[]) => string | undefined;
+  readonly message: (about: { readonly elements: string; readonly where: string; readonly views: Views }) => string;
+  readonly detail?: (views: Views) => string | undefined;
   readonly required?: (view: View) => string | undefined;
   /** Carried points: short lines for what else is silent (one silence, one finding). */
   readonly lines?: readonly { readonly text: string; readonly silent: (view: View) => boolean }[];
-  readonly level?: (views: readonly View[]) => Severity | undefined;
+  readonly level?: (views: Views) => Severity | undefined;
 }
 
 /** One finding for each manual or pair of sections, with its elements listed; groups differ only where what is required differs. */
@@ -38,7 +37,7 @@ export function absence(rule: Absence): RuleDefinition {
 
 function* silences(rule: Absence, context: Context): Iterable<RuleFinding> {
   const silent = viewsOf(context).filter((view) => rule.when(view) && !isAnswered(rule, view));
-  for (const views of grouped(rule, silent)) yield finding(rule, surestFirst(views));
+  for (const views of grouped(rule, silent)) yield finding(rule, surestFirst(views) as Views);
 }
 
 function isAnswered(rule: Absence, view: View): boolean {
@@ -56,30 +55,36 @@ function grouped(rule: Absence, views: readonly View[]): Iterable<readonly View[
   return groups.values();
 }
 
-function finding(rule: Absence, views: readonly View[]): RuleFinding {
-  const [view] = views as readonly [View, ...View[]];
+function finding(rule: Absence, views: Views): RuleFinding {
+  const [view] = views;
   const document = home(rule, view);
   const article = articleFor(document, rule.belongs);
   const elements = views.map((each) => each.element);
-  const lines = (rule.lines ?? []).filter(({ silent }) => silent(view)).map(({ text }) => text);
-  const region = rule.belongs[0] as Region;
+  const where = article?.number || document.section || 'this section';
   return {
     at: anchor(document, article),
-    message: fitted(
-      rule.message({ elements: named(elements), where: article?.number || document.section || 'this section', views }),
-    ),
-    detail: [rule.detail?.(views), lines.length > 0 ? `Also silent: ${lines.join('; ')}.` : undefined]
-      .filter((part) => part !== undefined)
-      .join(' '),
+    message: fitted(elements, (names) => rule.message({ elements: names, where, views })),
+    detail: [rule.detail?.(views), carried(rule, views)].filter(Boolean).join(' ') || undefined,
     required: rule.required?.(view),
     elements,
     severity: rule.level?.(views),
-    steps: view.requirement?.steps,
-    remedy: { kind: 'insert', region, path: document.path, clause: rule.clause },
+    steps: rule.asks === 'value' ? view.requirement?.steps : undefined,
+    remedy: {
+      kind: 'insert',
+      region: article?.region ?? rule.belongs[0],
+      path: document.path,
+      clause: rule.clause,
+    },
   };
 }
 
-/** Of the documents that name the element, the one with an article where the requirement belongs; else the first. */
+/** A point is carried only where it is silent for all the elements: else the line would be wrong for some of them. */
+function carried(rule: Absence, views: Views): string | undefined {
+  const lines = (rule.lines ?? []).filter(({ silent }) => views.every(silent)).map(({ text }) => text);
+  return lines.length > 0 ? `Also not said: ${lines.join('; ')}.` : undefined;
+}
+
+/** Of the documents that name the element, the last one with an article where the requirement belongs; else the first. */
 function home(rule: Absence, view: View): SectionDocument {
   const documents = view.context.specification.documents.filter(({ path }) => view.element.documents.includes(path));
   return documents.findLast((document) => articleFor(document, rule.belongs) !== undefined) ?? view.document;

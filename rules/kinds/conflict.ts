@@ -2,7 +2,7 @@
 import type { Fact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Because, Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, named, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** The statement to change and what it stands against. */
@@ -42,7 +42,7 @@ function finding(rule: Conflict, clash: Clash, views: readonly View[]): RuleFind
   const elements = views.map(({ element }) => element);
   return {
     at: clash.fact.spans[0],
-    message: fitted(rule.message({ clash, elements: named(elements) })),
+    message: fitted(elements, (names) => rule.message({ clash, elements: names })),
     detail: rule.detail?.(clash),
     found: clash.found,
     required: clash.required,

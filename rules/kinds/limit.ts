@@ -2,18 +2,17 @@
 import { reaches } from '../model/binding.ts';
 import { isValue, type PropertyKind, type ValueFact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
-import type { Context, RuleDefinition, RuleFinding, SuggestedClause } from '../model/rule.ts';
-import type { Step } from '../model/worked.ts';
-import { defineRule, fitted, named, type Stated, surestFirst } from './define.ts';
+import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
+import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** What is wrong with a value for one element. */
 export interface Shortfall {
+  /** As the message prints it, "at most 0.45". */
   readonly required: string;
   readonly severity: Severity;
   /** Why at this level: declared class, lawful minimum or recommendation. */
   readonly detail?: string;
-  readonly steps?: readonly Step[];
 }
 
 export interface Limit extends Stated {
@@ -23,14 +22,15 @@ export interface Limit extends Stated {
   readonly short: (fact: ValueFact, view: View) => Shortfall | undefined;
   readonly message: (about: {
     readonly found: string;
+    readonly where: string;
     readonly required: string;
     readonly elements: string;
+    readonly view: View;
     readonly fact: ValueFact;
   }) => string;
-  readonly replacement?: (fact: ValueFact, view: View) => SuggestedClause | undefined;
 }
 
-/** One finding for each value that falls short, with the elements it is too low or too high for. */
+/** One finding for each value that falls short and each thing required instead, with the elements concerned. */
 export function limit(rule: Limit): RuleDefinition {
   return defineRule({ ...rule, gate: 'freezing', check: (context) => shortValues(rule, context) });
 }
@@ -44,34 +44,48 @@ function* shortValues(rule: Limit, context: Context): Iterable<RuleFinding> {
       const concerned = views.filter(
         (view) => reaches(fact.subject, view.element, document) && view.values(rule.kind).includes(fact),
       );
-      yield* findings(rule, fact, concerned);
+      for (const group of byRequired(rule, fact, concerned)) yield finding(rule, fact, group);
     }
   }
 }
 
-/** Values that are required, permitted or recommended count; what is banned, waived or only told does not. */
+/** Values that are required, permitted or recommended count; what is banned or waived does not. */
 const isAsked = ({ force }: ValueFact): boolean => force !== 'ban' && force !== 'waive';
 
-function* findings(rule: Limit, fact: ValueFact, concerned: readonly View[]): Iterable<RuleFinding> {
-  const short = surestFirst(concerned).flatMap((view) => {
+interface Short {
+  readonly view: View;
+  readonly shortfall: Shortfall;
+}
+
+/** Elements of which the same is required make one finding, the surest first. */
+function byRequired(rule: Limit, fact: ValueFact, concerned: readonly View[]): Iterable<readonly [Short, ...Short[]]> {
+  const groups = new Map<string, [Short, ...Short[]]>();
+  for (const view of surestFirst(concerned)) {
     const shortfall = rule.short(fact, view);
-    return shortfall ? [{ view, shortfall }] : [];
-  });
-  const [worst] = short;
-  if (!worst) return;
-  const { required } = worst.shortfall;
-  const elements = short.filter(({ shortfall }) => shortfall.required === required).map(({ view }) => view.element);
+    if (!shortfall) continue;
+    const known = groups.get(shortfall.required);
+    if (known) known.push({ view, shortfall });
+    else groups.set(shortfall.required, [{ view, shortfall }]);
+  }
+  return groups.values();
+}
+
+function finding(rule: Limit, fact: ValueFact, group: readonly [Short, ...Short[]]): RuleFinding {
+  const [{ view, shortfall }] = group;
+  const { required, severity, detail } = shortfall;
   const found = fact.value.asWritten;
-  const replacement = rule.replacement?.(fact, worst.view);
-  yield {
+  const elements = group.map((each) => each.view.element);
+  return {
     at: fact.spans[0],
-    message: fitted(rule.message({ found, required, elements: named(elements), fact })),
-    detail: worst.shortfall.detail,
+    message: fitted(elements, (names) =>
+      rule.message({ found, where: fact.place, required, elements: names, view, fact }),
+    ),
+    detail,
     found,
     required,
     elements,
-    severity: worst.shortfall.severity,
-    steps: worst.shortfall.steps ?? worst.view.requirement?.steps,
-    ...(replacement && { remedy: { kind: 'replace', span: fact.spans[0], clause: replacement } }),
+    severity,
+    steps: view.requirement?.steps,
+    remedy: { kind: 'replace', span: fact.spans[0], clause: rule.clause },
   };
 }

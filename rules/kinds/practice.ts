@@ -3,12 +3,12 @@ import { reaches } from '../model/binding.ts';
 import { type ActFact, type ActKind, isAct } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, named, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, quoted, type Stated, surestFirst } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 export interface Practice extends Stated {
-  readonly kinds: readonly ActKind[];
-  readonly gate: 'freezing' | 'any';
+  readonly kind: ActKind;
+  readonly gate: RuleDefinition['gate'];
   /** Is this act the harmful one? Asked only of acts that are required, permitted or recommended. */
   readonly harmful: (fact: ActFact) => boolean;
   /** Which elements it harms. */
@@ -20,7 +20,6 @@ export interface Practice extends Stated {
     readonly fact: ActFact;
   }) => string;
   readonly detail?: (fact: ActFact, views: readonly View[]) => string | undefined;
-  readonly required?: string;
   readonly level?: (fact: ActFact, views: readonly View[]) => Severity | undefined;
 }
 
@@ -32,11 +31,11 @@ export function practice(rule: Practice): RuleDefinition {
 function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
   for (const document of context.specification.documents) {
     for (const fact of document.facts) {
-      if (!isAct(fact) || !rule.kinds.includes(fact.kind) || !isAllowed(fact) || !rule.harmful(fact)) continue;
-      const views = surestFirst(
-        viewsOf(context).filter((view) => reaches(fact.subject, view.element, document) && rule.when(view, fact)),
+      if (!isAct(fact) || fact.kind !== rule.kind || !isAllowed(fact) || !rule.harmful(fact)) continue;
+      const harmed = viewsOf(context).filter(
+        (view) => reaches(fact.subject, view.element, document) && rule.when(view, fact) && !isSpared(view, fact),
       );
-      if (views.length > 0) yield finding(rule, fact, views);
+      if (harmed.length > 0) yield finding(rule, fact, surestFirst(harmed));
     }
   }
 }
@@ -44,24 +43,22 @@ function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
 const isAllowed = ({ force, doubt }: ActFact): boolean =>
   doubt === undefined && (force === 'require' || force === 'permit' || force === 'recommend');
 
+/** A clause of its own that bans the act spares the element from what is allowed in general. */
+function isSpared(view: View, fact: ActFact): boolean {
+  const closest = view.acts(fact.kind);
+  return !closest.includes(fact) && closest.some(({ force }) => force === 'ban');
+}
+
 function finding(rule: Practice, fact: ActFact, views: readonly View[]): RuleFinding {
   const elements = views.map(({ element }) => element);
+  const words = quoted(fact.words);
   return {
     at: fact.spans[0],
-    message: fitted(rule.message({ where: fact.place, elements: named(elements), words: quoted(fact.words), fact })),
+    message: fitted(elements, (names) => rule.message({ where: fact.place, elements: names, words, fact })),
     detail: rule.detail?.(fact, views),
-    found: quoted(fact.words),
-    required: rule.required,
+    found: words,
     elements,
     severity: rule.level?.(fact, views),
     remedy: { kind: 'replace', span: fact.spans[0], clause: rule.clause },
   };
-}
-
-const longestQuote = 48;
-
-/** The words as written, cut to a length that leaves room in a message. */
-export function quoted(words: string): string {
-  if (words.length <= longestQuote) return words;
-  return `${words.slice(0, words.lastIndexOf(' ', longestQuote))} …`;
 }

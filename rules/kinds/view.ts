@@ -3,13 +3,14 @@ import { type ExposureEvidence, exposureEvidence } from '../formulas/exposure-ev
 import { computeRequirement } from '../formulas/requirement.ts';
 import { about, allAbout } from '../model/binding.ts';
 import type { ActFact, ActKind, Fact, FactKind, NamedFact, NamedKind, PropertyKind, ValueFact } from '../model/fact.ts';
-import { lowest } from '../model/measure.ts';
-import { type Project, projectFor, type YesNo } from '../model/project.ts';
-import { type Quantity, quantity } from '../model/quantity.ts';
+import { type ElementSettings, type Project, projectFor, type YesNo } from '../model/project.ts';
 import type { Requirement } from '../model/requirement.ts';
 import type { Context } from '../model/rule.ts';
-import type { Element, SectionDocument } from '../model/specification.ts';
-import { citedSpecifications, type Duty } from '../tables/cited-specifications.ts';
+import type { Element, Region, SectionDocument } from '../model/specification.ts';
+import type { Duty } from '../tables/cited-specifications.ts';
+import { candidateClass, isFlat, isFreezeClass, loadBearing } from './element-kinds.ts';
+import { aggregateOf, specifiedStrength } from './mixture.ts';
+import { suppliedFor } from './supplied.ts';
 
 /** Elements of the manual as the rules look at them, made once for one specification and project. */
 export function viewsOf(context: Context): readonly View[] {
@@ -24,9 +25,12 @@ const views = new WeakMap<Context, readonly View[]>();
 
 export class View {
   readonly project: Project;
+  /** Documents that name the element, in the order of the manual. */
+  readonly documents: readonly SectionDocument[];
   /** The document that names the element first. */
   readonly document: SectionDocument;
   readonly evidence: ExposureEvidence;
+  readonly #settings: ElementSettings | undefined;
   #requirement?: Requirement;
 
   constructor(
@@ -34,9 +38,11 @@ export class View {
     readonly element: Element,
   ) {
     const { documents } = context.specification;
+    this.documents = documents.filter(({ path }) => element.documents.includes(path));
     this.document = (documents.find(({ path }) => path === element.first.path) ?? documents[0]) as SectionDocument;
     this.project = projectFor(context.project, element.first.path);
     this.evidence = exposureEvidence(element.cues);
+    this.#settings = this.project.elements[element.name] ?? this.project.elements[element.label];
   }
 
   /** What the text says at the most specific level at which it speaks. */
@@ -53,137 +59,129 @@ export class View {
   }
 
   /** What the text says at every level: a general ban binds a walk that has clauses of its own. */
+  every(kind: PropertyKind): readonly ValueFact[];
+  every(kind: ActKind): readonly ActFact[];
+  every(kind: NamedKind): readonly NamedFact[];
   every(kind: FactKind): readonly Fact[] {
     return allAbout(this.context.specification, this.element, kind);
   }
 
-  get isExterior(): boolean {
-    return this.evidence.band === 'strong exterior' || this.evidence.band === 'medium exterior';
+  says(kind: FactKind): boolean {
+    return allAbout(this.context.specification, this.element, kind).length > 0;
   }
 
   has(trait: string): boolean {
     return this.element.traits.has(trait);
   }
 
-  /** Does water freeze in it? The text's own words and classes win over an unknown climate, never over a mild one. */
+  /** Does a document that names the element have an article of this kind? */
+  hasArticle(...wanted: readonly Region[]): boolean {
+    return this.documents.some(({ articles }) => articles.some(({ region }) => wanted.includes(region)));
+  }
+
+  get isExterior(): boolean {
+    return this.evidence.band === 'strong exterior' || this.evidence.band === 'medium exterior';
+  }
+
+  get isInterior(): boolean {
+    return this.evidence.band === 'strong interior' || this.evidence.band === 'medium interior';
+  }
+
+  /** Outdoors, and not known to be where it never freezes. */
+  get isExposed(): boolean {
+    return this.isExterior && this.freezing !== 'no';
+  }
+
+  /** Laid flat and finished on top. */
+  get isFlatwork(): boolean {
+    return isFlat(this.element.kind);
+  }
+
+  /** Flatwork that a crew finishes in place: neither precast, nor slipformed, nor pervious. */
+  get isFinishedByHand(): boolean {
+    return this.isFlatwork && !this.has('precast') && !this.has('slipform') && !this.has('pervious');
+  }
+
+  /** Does water freeze in it? The text's own classes win over everything, its words over an unknown climate. */
   get freezing(): YesNo {
-    if (this.declaredClasses.some((token) => freezes.has(token))) return 'yes';
+    if (this.isDeclared) return 'yes';
     if (this.project.climate !== 'unknown') return this.project.climate === 'freezing' ? 'yes' : 'no';
     return this.every('freezing').length > 0 ? 'yes' : 'unknown';
   }
 
+  /** Do de-icers reach it? Its own setting, the text, its class, and the project's setting for flatwork outdoors. */
   get salted(): YesNo {
-    const own = this.project.elements[this.element.name]?.deicers;
-    if (own && own !== 'unknown') return own;
-    if (this.element.salted.value !== 'unknown') return this.element.salted.value;
+    if (this.saltedByText !== 'unknown') return this.saltedByText;
     if (this.declaredClasses.includes('F3')) return 'yes';
-    return this.isExterior && isHorizontal(this.element) ? this.project.deicers : 'unknown';
+    return this.isExterior && this.isFlatwork ? this.project.deicers : 'unknown';
+  }
+
+  /** What is said about salts on this very element, in the text or in the settings. */
+  get saltedByText(): YesNo {
+    const own = this.#settings?.deicers ?? 'unknown';
+    return own === 'unknown' ? this.element.salted.value : own;
   }
 
   /** Exposure classes that the text or the project file gives it. */
   get declaredClasses(): readonly string[] {
-    const own = this.project.elements[this.element.name]?.exposure;
+    const own = this.#settings?.exposure;
     return own ?? [...new Set(this.names('exposure-class').map(({ value }) => value))];
-  }
-
-  /** Declared classes, else the candidate that the evidence points to; empty for what does not freeze. */
-  get classes(): readonly string[] {
-    if (this.declaredClasses.length > 0) return this.declaredClasses;
-    if (!this.isExterior || this.freezing !== 'yes') return [];
-    return [this.salted === 'no' ? 'F2' : this.salted === 'yes' || isHorizontal(this.element) ? 'F3' : 'F2'];
   }
 
   /** True where the freeze-thaw class is the text's own, not our candidate. */
   get isDeclared(): boolean {
-    return this.declaredClasses.length > 0;
+    return this.declaredClasses.some(isFreezeClass);
+  }
+
+  /** The class it freezes in: declared, else the one the evidence points to; undefined for what does not freeze. */
+  get freezeClass(): string | undefined {
+    const declared = this.declaredClasses.find(isFreezeClass);
+    if (declared !== undefined || !this.isExposed) return declared;
+    return candidateClass(this.element.kind, this.salted);
+  }
+
+  get classes(): readonly string[] {
+    if (this.isDeclared || this.freezeClass === undefined) return this.declaredClasses;
+    return [...this.declaredClasses, this.freezeClass];
   }
 
   get structural(): YesNo {
-    return (
-      this.#stated('structural') ?? (this.has('structural') || this.has('suspended') ? 'yes' : builtIn(this.element))
-    );
+    const stated = this.#stated('structural');
+    if (stated !== undefined) return stated;
+    if (this.has('structural') || this.has('suspended')) return 'yes';
+    return this.has('nonstructural') || this.has('on ground') ? 'no' : loadBearing(this.element.kind);
   }
 
   get reinforced(): YesNo {
     if (this.has('reinforced') || this.has('suspended')) return 'yes';
-    return this.#stated('reinforced') ?? (this.has('plain') ? 'no' : 'unknown');
+    const stated = this.#stated('reinforced');
+    if (stated !== undefined) return stated;
+    return this.has('plain') ? 'no' : 'unknown';
   }
 
   /** What the code in force requires of it; undefined where this version does not compute that code. */
   get requirement(): Requirement | undefined {
-    this.#requirement ??= this.#compute();
-    return this.#requirement;
-  }
-
-  /** A cited specification, another section or the drawings answer for the duty. */
-  supplied(duty: Duty): boolean {
-    return (
-      this.#cited(duty) ||
-      this.every('elsewhere').some((fact) => 'value' in fact && answers(fact.value as string, duty))
-    );
-  }
-
-  #cited(duty: Duty): boolean {
-    const required = this.every('standard').filter((fact) => 'of' in fact && fact.of === 'requirement');
-    const names = new Set(required.map((fact) => ('value' in fact ? fact.value : '')));
-    return citedSpecifications.some(({ designation, supplies }) => names.has(designation) && supplies.includes(duty));
-  }
-
-  #stated(what: 'structural' | 'reinforced'): YesNo | undefined {
-    const own = this.project.elements[this.element.name]?.[what] ?? this.project[what];
-    return own === 'unknown' ? undefined : own;
-  }
-
-  #compute(): Requirement | undefined {
-    const strengths = this.values('strength').map(({ value }) => lowest(value as never, 'psi' as never));
-    const known = strengths.filter((value): value is number => value !== undefined);
-    const strength = known.length > 0 ? quantity(Math.min(...known), 'psi') : undefined;
-    return computeRequirement({
+    this.#requirement ??= computeRequirement({
       code: this.project.code,
       classes: this.classes,
       structural: this.structural,
       reinforced: this.reinforced,
       prestressed: this.has('prestressed') ? 'yes' : 'no',
-      aggregate: this.aggregate,
-      strength,
+      declared: this.isDeclared ? 'yes' : 'no',
+      lie: this.element.kind === 'wall' ? 'upright' : 'flat',
+      aggregate: aggregateOf(this),
+      strength: specifiedStrength(this),
     });
+    return this.#requirement;
   }
 
-  /** Nominal maximum size of aggregate, the text's or the project's. */
-  get aggregate(): Quantity<'length'> | undefined {
-    for (const { value, doubt } of this.values('aggregate-size')) {
-      const amount = value.max ?? value.target ?? value.min;
-      if (doubt === undefined && amount !== undefined) return quantity(amount, value.unit) as Quantity<'length'>;
-    }
-    return this.project.aggregate;
+  /** A cited specification, the drawings, or another section answer for the duty. */
+  supplied(duty: Duty): boolean {
+    return suppliedFor(this, duty);
+  }
+
+  #stated(what: 'structural' | 'reinforced'): YesNo | undefined {
+    const own = this.#settings?.[what] ?? this.project[what];
+    return own === 'unknown' ? undefined : own;
   }
 }
-
-const freezes: ReadonlySet<string> = new Set([
-  'F1',
-  'F2',
-  'F3',
-  'XF1',
-  'XF2',
-  'XF3',
-  'XF4',
-  'C-XL',
-  'C-1',
-  'C-2',
-  'C-3',
-  'C-4',
-  'F-1',
-  'F-2',
-]);
-
-const upright: ReadonlySet<string> = new Set(['wall', 'footing', 'other']);
-const isHorizontal = ({ kind }: Element): boolean => !upright.has(kind);
-
-/** Walks, curbs and pads on ground carry no structure (ACI 318-19 1.4.8); walls, decks and footings do. */
-function builtIn({ kind }: Element): YesNo {
-  if (kind === 'wall' || kind === 'footing' || kind === 'deck') return 'yes';
-  return kind === 'slab' || kind === 'concrete' || kind === 'other' ? 'unknown' : 'no';
-}
-
-/** "Strength as indicated on Drawings" answers for strength; "concrete: Section 03 30 00" for everything. */
-const answers = (what: string, duty: Duty): boolean => what === 'everything' || what === duty;

@@ -47,8 +47,26 @@ export type CuringDuty = 'plain' | 'vague' | 'basic' | 'additional' | 'extended 
 /** `site-water` manners: held to the design water and once before discharge, or not. */
 export type SiteWaterManner = 'controlled' | 'uncontrolled';
 
-/** `cold-weather` verbs. `avoid` is a wish without a trigger or a duty. */
-export type ColdWeatherVerb = 'protect' | 'place' | 'heat' | 'hold' | 'plan' | 'frozen base' | 'avoid';
+/** `over-finishing` verbs: a limit on the passes (also said as a ban on overworking), or a demand for more of them. */
+export type OverFinishingVerb = 'limit' | 'repeat';
+
+/** `cold-weather` verbs. `avoid` is a wish without a trigger or a duty; `cool` a rate of cooling, `record` readings kept. */
+export type ColdWeatherVerb =
+  | 'protect'
+  | 'place'
+  | 'heat'
+  | 'hold'
+  | 'plan'
+  | 'frozen base'
+  | 'cool'
+  | 'record'
+  | 'avoid';
+
+/** `season` names: a window of mild months, or placing into winter; `of` holds the dates as written. */
+export type SeasonWindow = 'mild months' | 'late';
+
+/** `deicer-use` verbs: spread a material; sand for grip; clear by shovel or plow; the owner's sheet; the spring inspection. */
+export type DeicerUseVerb = 'spread' | 'sand' | 'clear' | 'instruct' | 'inspect';
 
 /** `deicer-use`: material spread on the concrete; time "first winter" or as written. */
 export type DeicerMaterial =
@@ -68,8 +86,11 @@ export type SealerInsteadOf = 'air' | 'curing' | 'hold-off';
 /** `accelerator` materials. */
 export type AcceleratorMaterial = 'calcium chloride' | 'chloride' | 'non-chloride' | 'unspecified';
 
-/** `air-entrainment` manners. `as needed`: where required, if desired, as needed, at an option. `site adjustment` is a correction at the truck. */
-export type AirEntrainmentManner = 'plain' | 'as needed' | 'site adjustment' | 'material';
+/**
+ * `air-entrainment` manners. `as needed`: if desired, as needed, at an option; `where required`: by a class, table or
+ * schedule; `site adjustment` is a correction at the truck.
+ */
+export type AirEntrainmentManner = 'plain' | 'as needed' | 'where required' | 'site adjustment' | 'material';
 
 /** `finishing-tool` names as read. */
 export type FinishingTool =
@@ -106,6 +127,9 @@ export type ElsewhereValue =
   | 'everything'
   | 'exposure'
   | 'air'
+  | 'air-tolerance'
+  | 'air-test'
+  | 'site-water'
   | 'w-cm'
   | 'strength'
   | 'curing'
@@ -117,5 +141,24 @@ export type ElsewhereValue =
 /** `standard`: role in which a standard is cited. */
 export type StandardRole = 'requirement' | 'material' | 'test' | 'guide' | 'listed';
 
-/** `test`: property measured; `of` is the method, "ASTM C231". */
-export type TestedProperty = 'air' | 'strength' | 'slump' | 'temperature' | 'flexure' | 'other';
+/** `test`: property measured; `of` is the method, "ASTM C231". The longer words are points of acceptance and carry no method. */
+export type TestedProperty =
+  | 'air'
+  | 'air frequency'
+  | 'air sampling'
+  | 'air action'
+  | 'air tester'
+  | 'strength'
+  | 'slump'
+  | 'temperature'
+  | 'flexure'
+  | 'other';
+
+/** `strength`, `of`: 'flexural' is a modulus of rupture; nothing is a cylinder strength. */
+export type StrengthOf = 'flexural';
+
+/** `curing-duration` and `curing-strength`, `of`: holds for high-early-strength concrete only. */
+export type CuringOf = 'high-early';
+
+/** `scm`, `of`. */
+export type ScmMaterial = 'fly ash' | 'pozzolan' | 'slag cement' | 'silica fume';

@@ -1,0 +1,120 @@
+/** Entrained air is ruled out for concrete that freezes: a floor clause that was copied outdoors. */
+import { needsAir, saidForSize } from '../kinds/air.ts';
+import { classOf } from '../kinds/asked.ts';
+import { defineRule, fitted, quoted, surestFirst, unitless } from '../kinds/define.ts';
+import { type View, viewsOf } from '../kinds/view.ts';
+import type { ActFact, ValueFact } from '../model/fact.ts';
+import { highest } from '../model/measure.ts';
+import type { RuleFinding } from '../model/rule.ts';
+import { floorAir } from '../tables/air.ts';
+import { clauses } from '../tables/clauses.ts';
+
+const clause = unitless('Limit the ban on air-entraining admixtures to interior floors that receive a trowel finish.');
+
+export default defineRule({
+  title: 'Entrained air is ruled out outdoors',
+  severity: 'must',
+  reason:
+    'A clause for trowelled floors, copied outdoors, takes away the one thing that protects the surface from frost.',
+  citations: clauses['air-ban'],
+  clause,
+  outranks: ['air-content-missing', 'permissive-where-mandatory'],
+  gate: 'freezing',
+  check: function* (context) {
+    const byFact = new Map<Ruling, View[]>();
+    for (const view of surestFirst(viewsOf(context).filter(needsAir))) {
+      for (const fact of rulings(view)) byFact.set(fact, [...(byFact.get(fact) ?? []), view]);
+    }
+    for (const [fact, views] of byFact) yield finding(fact, views);
+  },
+
+  examples: {
+    flagged: {
+      'a ban in a section of exterior walks': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Concrete for exterior walks: f'c 4500 psi (31 MPa). Do not use air-entraining admixtures.
+                                                       ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ rules out entrained air for exterior walks
+`,
+      'no more air than a floor may have': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Entrance plaza slabs, exterior, shall have no more than 3 percent air.
+                                              ^^^^^^^^^^^^^^^^^^^^^^^^^^ rules out entrained air
+`,
+      'non-air-entrained by name': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Concrete for the loading-dock apron: non-air-entrained.
+   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ rules out entrained air
+`,
+    },
+    clean: {
+      'the ban is for interior floors': `
+SECTION 03 30 00 - CAST-IN-PLACE CONCRETE
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Exterior walks: total air 6 percent plus or minus 1.5 percent.
+B. Do not use air-entraining admixtures in interior floors to be trowelled.
+`,
+      'a restriction of the material': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Shelter walks are Exposure Class F3. Use no air-entraining admixture other than one conforming to ASTM C260.
+`,
+      'footings below frost': `
+SECTION 03 30 00 - CAST-IN-PLACE CONCRETE
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Footings are Exposure Class F0: non-air-entrained concrete.
+`,
+      'a limit on air at the site is no ban': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Shelter walks: total air 6 percent plus or minus 1.5 percent.
+B. Do not add air-entraining admixture at the site without approval of the Engineer.
+`,
+    },
+  },
+});
+
+type Ruling = ActFact | ValueFact;
+
+/** Statements that leave the element without entrained air; its own number of air overrules a general ban. */
+function rulings(view: View): readonly Ruling[] {
+  const values = view.values('air-content').filter(({ doubt, force }) => doubt === undefined && force !== 'waive');
+  const few = values.filter(isFloorValue);
+  if (few.length < values.length) return [];
+  const bans = view.acts('air-entrainment').filter(({ force, act, doubt }) => {
+    const isPlain = act.manner === undefined || act.manner === 'plain';
+    return isPlain && doubt === undefined && (force === 'ban' || force === 'waive');
+  });
+  return [...few, ...bans];
+}
+
+/** A ceiling without a floor, as low as for a trowelled floor. */
+function isFloorValue({ value }: ValueFact): boolean {
+  const most = value.target === undefined && value.min === undefined ? highest(value) : undefined;
+  return most !== undefined && most <= floorAir.value;
+}
+
+function finding(fact: Ruling, views: readonly View[]): RuleFinding {
+  const [view] = views as readonly [View, ...View[]];
+  const elements = views.map(({ element }) => element);
+  const words = quoted(fact.words);
+  const asks = saidForSize(view);
+  return {
+    at: fact.spans[0],
+    message: fitted(elements, (names) => `${fact.place} rules out entrained air for ${names} ("${words}")`),
+    detail: `${classOf(view)} needs it${asks ? `: ${asks}` : ''}. A ban of this kind is right for trowelled interior floors only.`,
+    found: words,
+    required: asks,
+    elements,
+    remedy: { kind: 'replace', span: fact.spans[0], clause },
+  };
+}

@@ -1,0 +1,20 @@
+/** Amounts as messages print them. */
+import { say } from '../formulas/unit-twins.ts';
+import { percent, type Quantity, ratio } from '../model/quantity.ts';
+import type { AirBand } from '../model/requirement.ts';
+
+/** "4.5 to 7.5 percent". */
+export const sayBand = ({ low, high }: AirBand): string => `${low} to ${say(percent(high))}`;
+
+/** "6 ± 1.5 percent"; a document that gives a range is quoted with its range. */
+export function sayTarget(band: AirBand): string {
+  return band.byRange ? sayBand(band) : `${band.target} ± ${say(percent(band.target - band.low))}`;
+}
+
+/** "0.45". */
+export const sayRatio = (amount: number): string => say(ratio(amount));
+
+/** "25 percent". */
+export const sayShare = (amount: number): string => say(percent(amount));
+
+export const sayQuantity = (value: Quantity): string => say(value);
