@@ -128,10 +128,12 @@ function governing(wcm: MixtureLimit | undefined, strength: MixtureLimit | undef
 function chlorideOf(situation: Situation, classes: readonly ExposureClass[]): ChlorideLimit | undefined {
   const { edition, reinforced, prestressed } = situation;
   if (reinforced === 'no' && prestressed === 'no') return undefined;
-  const own = classes.findLast(({ category }) => category === 'C');
   const table = chlorideMaxima[edition];
-  const row =
-    prestressed === 'yes' ? (table.find((each) => each.class === own?.name) ?? table[0]) : ofClass(table, own);
+  const own = ofClass(
+    table,
+    classes.findLast(({ category }) => category === 'C'),
+  );
+  const row = own ?? (prestressed === 'yes' ? table[0] : undefined);
   if (!row) return undefined;
   return { value: prestressed === 'yes' ? row.prestressed : row.nonprestressed, of: row.of, origin: row.origin };
 }

@@ -109,6 +109,16 @@ describe('air against F3 with 3/4 in. stone', () => {
     expect(tooLow(within(5.5, 1.5), any)).toBeUndefined();
   });
 
+  test('the working quotes the text', () => {
+    const text = (value: Measure<'share'>) => judgeAir(value, band).steps[0]?.text;
+    expect(text({ ...within(4, 1.5), asWritten: '4% ± 1.5%' })).toBe(
+      '"4% ± 1.5%" accepts 2.5 percent; at least 4.5 percent is asked',
+    );
+    expect(text({ ...stated({ max: 6 }), asWritten: 'up to 6%' })).toBe(
+      '"up to 6%" sets no floor; at least 4.5 percent is asked',
+    );
+  });
+
   test('3/8 in. stone needs more', () => {
     const small = requiredAir({ class: 'F3', edition, aggregate: inches(3 / 8) }).value;
     expect(tooLow(within(6, 1.5), small)).toBe('range');

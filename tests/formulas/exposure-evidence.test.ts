@@ -81,3 +81,7 @@ test('the working names each cue with its place, and the sum', () => {
   const texts = exposureEvidence([plaza, hardTrowel, cue('indoor-noun', 'hall', '')]).steps.map(({ text }) => text);
   expect(texts).toEqual(['"plaza" (3.05.A): +6', '"hall": −4', '+2 points: unknown']);
 });
+
+test('no cues, no points', () => {
+  expect(exposureEvidence([]).steps.map(({ text }) => text)).toEqual(['0 points: unknown']);
+});

@@ -1,7 +1,12 @@
 /** The requirement of whole elements: the worked examples of the trade's rule book, and what hangs on things not given. */
 import { describe, expect, test } from 'vitest';
 import { computeRequirement } from '../../rules/formulas/requirement.ts';
-import { computedCodes, isComputed, type RequirementInput } from '../../rules/formulas/requirement-input.ts';
+import {
+  computedCodes,
+  isComputed,
+  type RequirementInput,
+  structuralUnder,
+} from '../../rules/formulas/requirement-input.ts';
 import { codeIds } from '../../rules/model/project.ts';
 import { inches, psi } from '../../rules/model/quantity.ts';
 import type { Limits, Requirement } from '../../rules/model/requirement.ts';
@@ -99,6 +104,7 @@ describe('worked examples', () => {
     expect(mixture(floor.lawful)).toEqual([undefined, 2500, 17]);
     expect(floor.lawful.air).toBeUndefined();
     expect(floor.lawful.chloride?.value).toBe(1);
+    expect(mixture(floor.recommended)).toEqual([undefined, 2500, 17]);
     expect(floor.recommended?.airAtMost).toMatchObject({ value: 3, origin: { document: 'ACI 302.1R' } });
   });
 
@@ -194,6 +200,70 @@ describe('structural or not comes first', () => {
 
   test('a C class is not put on a plain ground slab', () => {
     expect(mixture(required({ ...walk, classes: ['F3', 'C2'] }).recommended)).toEqual([0.45, 4500, 31]);
+  });
+});
+
+describe('what a ground slab leaves open', () => {
+  const slab = { ...given, code: 'aci-318-19', aggregate: inches(3 / 4) } as const;
+  const questions = (input: RequirementInput) =>
+    required(input).alternatives.map(({ about, given: words, limits }) => [about, words, limits.wcm?.value.amount]);
+
+  test('plain concrete may still be structural: the plain pair', () => {
+    expect(questions({ ...slab, structural: 'unknown', classes: ['F3'] })).toEqual([
+      ['structural', 'part of the structure', 0.45],
+    ]);
+  });
+
+  test('the question names steel where nothing is said of it', () => {
+    expect(questions({ ...slab, structural: 'unknown', reinforced: 'unknown', classes: ['F2'] })).toEqual([
+      ['structural', 'part of the structure and reinforced', 0.45],
+    ]);
+  });
+
+  test('steel that is there but not structural is a question until the project declares the class', () => {
+    const reinforced = { ...slab, reinforced: 'yes', classes: ['F3', 'C2'] } as const;
+    expect(questions(reinforced)).toEqual([['reinforced', 'reinforced with at least the minimum steel', 0.4]]);
+    expect(required(reinforced).alternatives[0]?.limits.chloride?.value).toBe(0.15);
+    expect(questions({ ...reinforced, declared: 'yes' })).toEqual([]);
+  });
+
+  test('nothing is asked where nothing hangs on it', () => {
+    expect(questions({ ...slab, reinforced: 'unknown', prestressed: 'yes', classes: ['F3'] })).toEqual([]);
+    expect(questions({ ...slab, structural: 'unknown', classes: [] })).toEqual([]);
+    expect(questions({ ...slab, code: 'irc', reinforced: 'unknown', classes: ['F3'] }).map(([about]) => about)).toEqual(
+      ['finish'],
+    );
+  });
+
+  test('a specified strength of 5000 psi permits less air on ground too', () => {
+    expect(air(required({ ...slab, classes: ['F3'], strength: psi(5000) }).lawful)).toEqual([6, 4.5, 7.5, 5]);
+    const unsized = required({ ...given, code: 'aci-318-19', classes: ['F3'], strength: psi(5000) });
+    expect(unsized.alternatives.map(({ limits }) => limits.air?.reducedTarget)).toEqual([6.5, 6, 5, 5, 4.5]);
+  });
+
+  test('the working says whether the text or we took it for a ground slab', () => {
+    const opening = (structural: 'no' | 'unknown') => required({ ...slab, structural, classes: ['F3'] }).steps[0]?.text;
+    expect(opening('no')).toMatch(/^on ground and no part of the structure;/);
+    expect(opening('unknown')).toMatch(/^not said to be structural, so judged as on ground;/);
+  });
+
+  test('a class of level 0 beside F3 does not take the advice away', () => {
+    expect(mixture(required({ ...slab, classes: ['F3', 'W0'] }).recommended)).toEqual([0.45, 4500, 31]);
+  });
+});
+
+describe('several classes of one category', () => {
+  test('the most severe of them speaks', () => {
+    const { lawful } = required({ ...structure, classes: ['F1', 'F3', 'S1', 'S3', 'C1', 'C2'], aggregate: inches(1) });
+    expect(air(lawful)?.[0]).toBe(6);
+    expect(lawful.chloride?.value).toBe(0.15);
+    expect(lawful.cementitious.map(({ value }) => value.slice(0, 9))).toEqual(['Class S3:']);
+  });
+
+  test('dry classes ask for no evidence, and no C class for no chloride limit', () => {
+    const { lawful, steps } = required({ ...structure, classes: ['W0'] });
+    expect([lawful.cementitious, lawful.chloride]).toEqual([[], undefined]);
+    expect(steps.map(({ text }) => text).join()).not.toContain('strictest');
   });
 });
 
@@ -304,6 +374,19 @@ describe('the residential code', () => {
     expect([floor.lawful.air, floor.recommended, floor.alternatives]).toEqual([undefined, undefined, []]);
   });
 
+  test('of two words the worse holds, and severe weathering is advised as salted', () => {
+    const floor = required({ ...steps, classes: ['moderate', 'severe'] });
+    expect(mixture(floor.lawful)).toEqual([undefined, 3500, 24]);
+    expect(floor.recommended?.scm.map(({ max }) => max)).toEqual(caps);
+    expect(mixture(required({ ...steps, classes: ['moderate'] }).lawful)).toEqual([undefined, 3000, 21]);
+  });
+
+  test('what is neither class nor weathering is named', () => {
+    expect(required({ ...steps, classes: ['F3', 'C-2'] }).steps[0]?.text).toBe(
+      '"C-2" is no class of ACI 318-19: nothing is taken from it',
+    );
+  });
+
   test('a word for the weathering is no stranger', () => {
     expect(
       required({ ...steps, classes: ['severe'] })
@@ -324,6 +407,10 @@ describe('codes', () => {
     for (const code of codeIds) {
       expect(computeRequirement({ ...given, code, classes: ['F3'] }) === undefined).toBe(!isComputed(code));
     }
+  });
+
+  test('where only a code is given, ACI 318 is for structures and the others for ground slabs', () => {
+    expect(structuralUnder).toEqual({ 'aci-318-19': 'yes', 'aci-318-14': 'yes', ibc: 'no', irc: 'no' });
   });
 
   test('every step of a limit has its origin among the citations, and no citation twice', () => {
