@@ -18,7 +18,6 @@ export default defineRule({
     'A clause for trowelled floors, copied outdoors, takes away the one thing that protects the surface from frost.',
   citations: clauses['air-ban'],
   clause,
-  outranks: ['air-content-missing', 'permissive-where-mandatory'],
   gate: 'freezing',
   check: function* (context) {
     const byFact = new Map<Ruling, View[]>();
@@ -85,17 +84,25 @@ B. Do not add air-entraining admixture at the site without approval of the Engin
 
 type Ruling = ActFact | ValueFact;
 
-/** Statements that leave the element without entrained air; its own number of air overrules a general ban. */
+/** Statements that leave the element without entrained air. */
 function rulings(view: View): readonly Ruling[] {
   const values = view.values('air-content').filter(({ doubt, force }) => doubt === undefined && force !== 'waive');
-  const few = values.filter(isFloorValue);
-  if (few.length < values.length) return [];
-  const bans = view.acts('air-entrainment').filter(({ force, act, doubt }) => {
-    const isPlain = act.manner === undefined || act.manner === 'plain';
-    return isPlain && doubt === undefined && (force === 'ban' || force === 'waive');
-  });
-  return [...few, ...bans];
+  const numbers = values.filter((value) => !isFloorValue(value));
+  const bans = view.acts('air-entrainment').filter((fact) => isBan(fact) && !isOverruled(fact, numbers));
+  return numbers.length > 0 ? bans : [...values, ...bans];
 }
+
+function isBan({ force, act, doubt }: ActFact): boolean {
+  const isPlain = act.manner === undefined || act.manner === 'plain';
+  return isPlain && doubt === undefined && (force === 'ban' || force === 'waive');
+}
+
+/** A number of air for the very element overrules a ban that speaks in general. */
+const isOverruled = (ban: ActFact, numbers: readonly ValueFact[]): boolean =>
+  numbers.some((number) => specificity(ban) < specificity(number));
+
+const specificity = ({ subject }: Ruling): number =>
+  subject.elements.length + subject.mixtures.length > 0 ? Number.POSITIVE_INFINITY : subject.exterior === 'yes' ? 1 : 0;
 
 /** A ceiling without a floor, as low as for a trowelled floor. */
 function isFloorValue({ value }: ValueFact): boolean {

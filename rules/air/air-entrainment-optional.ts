@@ -16,8 +16,7 @@ export default practice({
   clause: unitless(
     'Entrain air in all concrete of Exposure Classes F1, F2 and F3, in the amount given for its class and aggregate.',
   ),
-  // The same clause cures both: one fault, one voice.
-  outranks: ['air-content-missing', 'permissive-where-mandatory'],
+  outranks: ['permissive-where-mandatory'],
 
   kind: 'air-entrainment',
   gate: 'freezing',

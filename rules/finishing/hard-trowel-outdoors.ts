@@ -17,7 +17,9 @@ export default practice({
   kind: 'finish',
   gate: 'freezing',
   harmful: isTrowelledAtTheEnd,
-  when: (view) => view.isExposed && view.isFlatwork && !view.has('pervious'),
+  // A slab with a finish of its own does not get the one for slabs in general.
+  when: (view, fact) =>
+    view.isExposed && view.isFlatwork && !view.has('pervious') && view.acts('finish').includes(fact),
   message: ({ where, elements, words }) => `${where} trowels ${elements} ("${words}"); give it a float or broom finish`,
   detail: () => 'Exterior air-entrained concrete is floated and broomed, never trowelled hard.',
   level: (fact) => (onlyLightly(fact) ? 'note' : undefined),

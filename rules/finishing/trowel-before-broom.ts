@@ -15,7 +15,9 @@ export default practice({
   kind: 'finish',
   gate: 'freezing',
   harmful: isTrowelledThenTextured,
-  when: (view) => view.isExposed && view.isFlatwork && !view.has('pervious'),
+  // A slab with a finish of its own does not get the one for slabs in general.
+  when: (view, fact) =>
+    view.isExposed && view.isFlatwork && !view.has('pervious') && view.acts('finish').includes(fact),
   message: ({ where, elements, words }) =>
     `${where} trowels ${elements} before brooming ("${words}"); float, then broom`,
 

@@ -1,0 +1,178 @@
+/** Rules on the mixture, on facts made by hand: law, declared class, advice, and where they keep silent. */
+import { describe, expect, test } from 'vitest';
+import type { ActFact } from '../../rules/model/fact.ts';
+import { levels } from './levels.ts';
+import { about, act, element, floor, type Made, name, value, walk } from './made.ts';
+
+const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
+const f3 = name('exposure-class', 'F3');
+const threeQuarters = value('aggregate-size', 'in', { max: 0.75 });
+const deck = element('tunnel deck', 'deck', [outdoors], { traits: new Set(['suspended']) });
+
+describe('w/cm', () => {
+  const at = (max: number) => value('w-cm', '', { max });
+  const said = (made: Made) => levels('w-cm-high', made);
+
+  test('a declared class binds a ground slab, a computed one advises', () => {
+    expect(said({ elements: [walk()], facts: [f3, at(0.5)] })).toEqual(['must']);
+    expect(said({ elements: [walk()], facts: [at(0.5)] })).toEqual(['should']);
+  });
+
+  test('under the building code alone the ratio of a ground slab is advice', () => {
+    expect(said({ elements: [walk()], facts: [f3, at(0.5)], project: { code: 'ibc' } })).toEqual(['should']);
+  });
+
+  test('0.45 is for plain concrete, 0.40 for reinforced decks; rounding is not held against anyone', () => {
+    expect(said({ elements: [walk()], facts: [f3, at(0.45)] })).toEqual([]);
+    expect(said({ elements: [walk()], facts: [f3, at(0.454)] })).toEqual([]);
+    expect(said({ elements: [deck], facts: [f3, at(0.45)] })).toEqual(['must']);
+    expect(said({ elements: [deck], facts: [at(0.45)] })).toEqual(['should']);
+  });
+
+  test('lightweight and pervious concrete, floors and mild climates are left alone', () => {
+    for (const trait of ['lightweight', 'pervious']) {
+      expect(said({ elements: [walk({ traits: new Set([trait]) })], facts: [f3, at(0.5)] })).toEqual([]);
+    }
+    expect(said({ elements: [floor()], facts: [at(0.6)] })).toEqual([]);
+    expect(said({ elements: [walk()], facts: [at(0.6)], project: { climate: 'mild' } })).toEqual([]);
+  });
+
+  test('no number at all makes a missing ratio graver', () => {
+    const air = value('air-content', 'percent', { target: 6 });
+    expect(levels('w-cm-missing', { elements: [walk()], facts: [f3] })).toEqual(['must']);
+    expect(levels('w-cm-missing', { elements: [walk()], facts: [f3, air] })).toEqual(['should']);
+    const drawn = name('elsewhere', 'strength', { of: 'Drawings' });
+    expect(levels('w-cm-missing', { elements: [walk()], facts: [f3, drawn] })).toEqual(['should']);
+  });
+});
+
+describe('strength', () => {
+  const at = (amount: number, over: object = {}) => value('strength', 'psi', { min: amount }, over);
+  const said = (made: Made) => levels('strength-low', made);
+
+  test('law, declared class and advice', () => {
+    expect(said({ elements: [walk()], facts: [f3, at(4000)] })).toEqual(['must']);
+    expect(said({ elements: [walk()], facts: [at(4000)] })).toEqual(['should']);
+    expect(said({ elements: [walk()], facts: [f3, at(4000)], project: { code: 'ibc' } })).toEqual(['should']);
+    expect(said({ elements: [walk()], facts: [f3, at(3000)], project: { code: 'ibc' } })).toEqual(['must']);
+    expect(said({ elements: [walk()], facts: [at(3000)], project: { code: 'irc' } })).toEqual(['must']);
+  });
+
+  test('a metric twin, an early strength and a modulus of rupture are no faults', () => {
+    expect(said({ elements: [walk()], facts: [f3, value('strength', 'MPa', { min: 31 })] })).toEqual([]);
+    expect(said({ elements: [walk()], facts: [f3, at(2500, { age: 7 })] })).toEqual([]);
+    expect(said({ elements: [walk()], facts: [f3, at(600, { of: 'flexural' })] })).toEqual([]);
+    expect(said({ elements: [walk()], facts: [f3, value('strength', 'MPa', { min: 28 })] })).toEqual(['must']);
+  });
+});
+
+describe('air', () => {
+  const air = (bounds: object, over: object = {}) => value('air-content', 'percent', bounds, over);
+  const ban = (over: Partial<ActFact> = {}) => act('air-entrainment', { verb: 'entrain' }, { force: 'ban', ...over });
+
+  test('too low for the stone, or for every stone', () => {
+    const facts = [f3, threeQuarters];
+    expect(
+      levels('air-content-low', { elements: [walk()], facts: [...facts, air({ target: 6, plus: 1.5, minus: 1.5 })] }),
+    ).toEqual([]);
+    expect(levels('air-content-low', { elements: [walk()], facts: [...facts, air({ min: 4, max: 8 })] })).toEqual([
+      'must',
+    ]);
+    expect(levels('air-content-low', { elements: [walk()], facts: [f3, air({ min: 4, max: 8 })] })).toEqual([]);
+    expect(levels('air-content-low', { elements: [walk()], facts: [threeQuarters, air({ min: 4 })] })).toEqual([
+      'should',
+    ]);
+  });
+
+  test('a number without a band, unless the band is said apart or a cited standard carries it', () => {
+    const said = (...facts: Made['facts'] & object) =>
+      levels('air-tolerance-missing', { elements: [walk()], facts: [f3, ...facts] });
+    expect(said(air({ target: 6 }))).toEqual(['should']);
+    expect(said(air({ target: 6 }), air({ plus: 1.5, minus: 1.5 }))).toEqual([]);
+    expect(said(air({ target: 6 }), name('standard', 'ASTM C94', { of: 'requirement' }))).toEqual([]);
+    expect(said(air({ target: 6 }), name('standard', 'ASTM C94', { of: 'listed' }))).toEqual(['should']);
+    expect(said(air({ min: 4 }))).toEqual([]);
+  });
+
+  test('a ban in general yields to the number of the element, a ban of its own does not', () => {
+    const own = air({ target: 6 }, about(walk()));
+    const said = (...facts: Made['facts'] & object) =>
+      levels('air-entrainment-forbidden-outdoors', { elements: [walk()], facts });
+    expect(said(ban())).toEqual(['must']);
+    expect(said(ban(), own)).toEqual([]);
+    expect(said(ban(about(walk())), own)).toEqual(['must']);
+    expect(said(air({ max: 3 }))).toEqual(['must']);
+    expect(said(air({ max: 6 }))).toEqual([]);
+    expect(said(ban({ act: { verb: 'entrain', manner: 'material' } }))).toEqual([]);
+  });
+
+  test('left to choice, unless a class or a number decides', () => {
+    const choice = (manner: string, force: ActFact['force'] = 'require') =>
+      act('air-entrainment', { verb: 'entrain', manner }, { force });
+    const said = (...facts: Made['facts'] & object) =>
+      levels('air-entrainment-optional', { elements: [walk()], facts });
+    expect(said(choice('as needed'))).toEqual(['must']);
+    expect(said(choice('plain', 'permit'))).toEqual(['must']);
+    expect(said(choice('site adjustment', 'permit'))).toEqual([]);
+    expect(said(choice('where required'))).toEqual(['must']);
+    expect(said(choice('where required'), f3)).toEqual([]);
+    expect(said(choice('as needed'), f3)).toEqual(['must']);
+    expect(said(choice('as needed'), air({ target: 6 }))).toEqual([]);
+  });
+
+  test('a method counts where a test names it, not in the reference list', () => {
+    const said = (...facts: Made['facts'] & object) =>
+      levels('air-test-method-missing', { elements: [walk()], facts: [f3, ...facts] });
+    expect(said()).toEqual([]);
+    expect(said(name('test', 'slump'))).toEqual(['should']);
+    expect(said(name('test', 'air'), name('standard', 'ASTM C231', { of: 'listed' }))).toEqual(['should']);
+    expect(said(name('test', 'air', { of: 'ASTM C231' }))).toEqual([]);
+    expect(said(name('test', 'slump'), name('standard', 'ASTM C231', { of: 'test' }))).toEqual([]);
+  });
+});
+
+describe('exposure', () => {
+  const salted = walk({ salted: { value: 'yes' } });
+  const mild = (made: Made) => levels('exposure-too-mild-for-use', made);
+
+  test('a class without salts under salts: graver where the text itself speaks of them', () => {
+    const f2 = name('exposure-class', 'F2');
+    expect(mild({ elements: [salted], facts: [f2] })).toEqual(['must']);
+    expect(mild({ elements: [walk()], facts: [f2], project: { deicers: 'yes' } })).toEqual(['should']);
+    expect(mild({ elements: [walk()], facts: [f2] })).toEqual([]);
+    expect(mild({ elements: [salted], facts: [f3, name('exposure-class', 'W1')] })).toEqual([]);
+  });
+
+  test('the 2025 edition takes F2 with C2 for F3', () => {
+    const facts = [name('exposure-class', 'F2'), name('exposure-class', 'C2')];
+    expect(mild({ elements: [salted], facts, project: { code: 'aci-318-25' } })).toEqual([]);
+    expect(mild({ elements: [salted], facts })).toEqual(['must']);
+  });
+
+  test('a missing class is a note where all numbers are there, and no matter under the residential code', () => {
+    const numbers = [
+      value('air-content', 'percent', { target: 6 }),
+      value('w-cm', '', { max: 0.45 }),
+      value('strength', 'psi', { min: 4500 }),
+    ];
+    expect(levels('exposure-class-missing', { elements: [walk()] })).toEqual(['should']);
+    expect(levels('exposure-class-missing', { elements: [walk()], facts: numbers })).toEqual(['note']);
+    expect(levels('exposure-class-missing', { elements: [walk()], project: { code: 'irc' } })).toEqual([]);
+    expect(levels('exposure-class-missing', { elements: [walk()], facts: [name('exposure-class', 'W1')] })).toEqual([
+      'should',
+    ]);
+  });
+});
+
+describe('supplementary materials', () => {
+  const share = (of: string, max: number) => value('scm', 'percent', { max }, { of });
+  const said = (...facts: Made['facts'] & object) => levels('scm-over-cap', { elements: [walk()], facts });
+
+  test('each material has its cap, in the class with salts only', () => {
+    expect(said(f3, share('fly ash', 40))).toEqual(['must']);
+    expect(said(f3, share('fly ash', 25), share('slag cement', 50), share('silica fume', 10))).toEqual([]);
+    expect(said(share('fly ash', 40))).toEqual(['should']);
+    expect(said(name('exposure-class', 'F2'), share('fly ash', 40))).toEqual([]);
+    expect(said(f3, share('limestone', 40))).toEqual([]);
+  });
+});
