@@ -1,7 +1,8 @@
-/** What reading one file gives: its outline and its facts, article by article. */
+/** What reading one file gives: its outline, its articles, its facts, and what was not understood. */
 import type { Fact } from '../../rules/model/fact.ts';
 import type { Source } from '../../rules/model/source.ts';
-import type { Region, Unread } from '../../rules/model/specification.ts';
+import type { Article, Region, Unread } from '../../rules/model/specification.ts';
+import type { MentionRead } from './mentions.ts';
 
 /** One line of the outline: a section, part, article or paragraph with the document's own number. Offsets into the text. */
 export interface OutlineItem {
@@ -20,16 +21,30 @@ export interface OutlineItem {
   readonly children: readonly OutlineItem[];
 }
 
+/** An element or mixture named in requirement text, with the place where it stands. */
+export interface NamedThere {
+  readonly elements: readonly MentionRead[];
+  readonly mixtures: readonly string[];
+  readonly exterior: 'yes' | 'no' | 'unknown';
+  readonly place: string;
+  readonly start: number;
+  readonly end: number;
+}
+
 /** One file as read. */
 export interface Reading {
   readonly source: Source;
   readonly section?: string;
   readonly title?: string;
   readonly outline: readonly OutlineItem[];
+  readonly articles: readonly Article[];
   /** Lifted to offsets of the file. */
   readonly facts: readonly Fact[];
+  readonly named: readonly NamedThere[];
   readonly unread: readonly Unread[];
   readonly clauses: number;
+  /** Lines of running heads and feet that were left out. */
+  readonly furniture: number;
   /** Signs that this is a concrete specification section; two or more and it is read. */
   readonly signs: readonly string[];
 }

@@ -1,0 +1,216 @@
+/** One article read from its own text alone, so that it can be remembered by its content; all offsets are the article's. */
+import type { Region, Unread } from '../../rules/model/specification.ts';
+import { boundInWords, farBound, withBound } from './bounding.ts';
+import { type Run, type Sentence, sentencesOf } from './clauses.ts';
+import { designationsIn } from './designations.ts';
+import { type MeasureRead, measuresIn } from './measure.ts';
+import { type Named, namedIn } from './mentions.ts';
+import type { ArticleText, Block } from './outline.ts';
+import { type MeaningRead, meaningsIn, ownerOf } from './owners.ts';
+import { type Recognised, recognise } from './recognise/index.ts';
+import { type ScopeLevel, subjectFrom, without } from './scope.ts';
+import type { Owned, Statement } from './statement.ts';
+import { type Token, tokensOf } from './tokens.ts';
+import { unreadIn } from './unread.ts';
+
+export interface ArticleReading {
+  /** With spans relative to the article and no path. */
+  readonly facts: readonly Recognised[];
+  readonly unread: readonly Unread[];
+  readonly clauses: number;
+  /** Elements named in requirement text, for the assembly. */
+  readonly mentions: readonly { readonly named: Named; readonly block: Block; readonly tokens: readonly Token[] }[];
+}
+
+/** Articles whose words require nothing: they name documents, people and terms. */
+const silent: ReadonlySet<Region> = new Set(['related', 'definitions']);
+
+export function readArticle(article: ArticleText, text: string, index: number, section: Named): ArticleReading {
+  const reader = new ArticleReader(article, text, index, section);
+  for (const block of article.blocks) reader.read(block);
+  return reader;
+}
+
+class ArticleReader implements ArticleReading {
+  readonly facts: Recognised[] = [];
+  readonly unread: Unread[] = [];
+  readonly mentions: { named: Named; block: Block; tokens: readonly Token[] }[] = [];
+  clauses = 0;
+  readonly #leads = new Map<Block, Lead>();
+  readonly #title: Named;
+
+  constructor(
+    readonly article: ArticleText,
+    readonly text: string,
+    readonly index: number,
+    readonly section: Named,
+  ) {
+    const tokens = tokensOf(article.title, 0, article.title.length);
+    this.#title = namedIn(tokens, { from: 0, to: tokens.length });
+  }
+
+  read(block: Block): void {
+    if (block.kind === 'row') this.#row(block);
+    else this.#passage(block, block.start, block.end, '', undefined);
+  }
+
+  #row(block: Block): void {
+    const [first] = block.cells ?? [];
+    if (!first) return;
+    const row = this.#namedAt(first.start, first.end);
+    block.cells?.forEach((cell, column) => {
+      const head = block.header?.[column];
+      const header = head ? this.text.slice(head.start, head.end).trim() : '';
+      const columnNamed = head && 0 < column ? this.#namedAt(head.start, head.end) : nobody;
+      const scope = row.elements.length + row.mixtures.length === 0 ? columnNamed : row;
+      // A property named in the first cell owns the values of its row: "Air (%) | 6".
+      const property = 0 < column ? this.text.slice(first.start, first.end).trim() : '';
+      this.#passage(block, cell.start, cell.end, `${header} ${property}`.trim(), scope);
+    });
+  }
+
+  #namedAt(start: number, end: number): Named {
+    const tokens = tokensOf(this.text, start, end);
+    return namedIn(tokens, { from: 0, to: tokens.length });
+  }
+
+  #passage(block: Block, start: number, end: number, header: string, row: Named | undefined): void {
+    const tokens = tokensOf(this.text, start, end);
+    if (tokens.length === 0) return;
+    const lead = leadOf(tokens, block);
+    if (!this.#leads.has(block)) this.#leads.set(block, lead);
+    const sentences = sentencesOf(tokens);
+    this.clauses += sentences.length;
+    if (!silent.has(this.article.region))
+      this.mentions.push({ named: namedIn(tokens, { from: 0, to: tokens.length }), block, tokens });
+    const designations = designationsIn(this.text, tokens);
+    const measures = measuresIn(this.text, tokens, designations.taken);
+    const around = this.#heading(block, header);
+    const statements = sentences.flatMap((sentence) => {
+      const meanings = meaningsIn(tokens, sentence);
+      const owned = measures
+        .filter(({ from }) => sentence.from <= from && from < sentence.to)
+        .map((value) => this.#owned(tokens, value, sentence, meanings, around));
+      const own = namedIn(tokens, sentence);
+      return sentence.predications.map((predication): Statement => {
+        const named = without(namedIn(tokens, predication), [
+          ...predication.replaced,
+          ...(predication.exception ? [predication.exception] : []),
+        ]);
+        const levels = [
+          ...level('words', named),
+          ...level('words', own),
+          ...(row ? level('row', row) : []),
+          ...level('heading', lead.named),
+          ...this.#above(block),
+        ];
+        return {
+          text: this.text,
+          tokens,
+          block,
+          region: this.article.region,
+          sentence,
+          predication,
+          named,
+          subject: subjectFrom(levels),
+          meanings,
+          values: owned.filter(({ from }) => predication.from <= from && from < predication.to),
+          sentenceValues: owned,
+          header: header.toLowerCase(),
+          heading: around.words,
+          article: this.index,
+        };
+      });
+    });
+    const among = this.#alternatives(block);
+    const facts = recognise(statements, designations).map((fact) => (among === undefined ? fact : { ...fact, among }));
+    this.facts.push(...facts);
+    this.unread.push(...unreadIn(statements, facts));
+  }
+
+  #owned(
+    tokens: readonly Token[],
+    value: MeasureRead,
+    sentence: Sentence,
+    meanings: readonly MeaningRead[],
+    around: Around,
+  ): Owned {
+    const near = ownerOf(tokens, value, meanings);
+    const over = near
+      ? undefined
+      : around.meanings.find(({ meaning }) => meaning.carries.includes(value.measure.dimension));
+    const bound = near ? farBound(tokens, near, value) : boundInWords(around.words.split('|')[0] ?? '');
+    const inside = (run: Run): boolean => run.from <= value.from && value.from < run.to;
+    const predication = sentence.predications.find(inside);
+    const conditional =
+      predication !== undefined &&
+      (predication.conditions.some(inside) || (predication.exception !== undefined && inside(predication.exception)));
+    return { ...value, measure: withBound(value.measure, bound), owner: near?.meaning ?? over?.meaning, conditional };
+  }
+
+  /** Words over a passage that may own its values: the column head, then paragraphs above, then the article's title. */
+  #heading(block: Block, header: string): Around {
+    const words = [header];
+    for (let above: Block | undefined = block.parent; above; above = above.parent)
+      words.push(this.#leads.get(above)?.words ?? '');
+    words.push(this.article.title);
+    const meanings = words.flatMap((each) => {
+      const tokens = tokensOf(each, 0, each.length);
+      return meaningsIn(tokens, { from: 0, to: tokens.length });
+    });
+    return { words: words.join(' | ').toLowerCase(), meanings };
+  }
+
+  /** "Cure by one of the following:": what stands below are members of one list, of which one is to be used. */
+  #alternatives(block: Block): string | undefined {
+    for (let above = block.parent; above; above = above.parent) {
+      if (oneOf.test(this.#leads.get(above)?.words ?? '')) return `${this.article.start}:${above.place}`;
+    }
+    return oneOf.test(this.article.title.toLowerCase()) ? `${this.article.start}:title` : undefined;
+  }
+
+  #above(block: Block): ScopeLevel[] {
+    const levels: ScopeLevel[] = [];
+    for (let above = block.parent; above; above = above.parent)
+      levels.push(...level('stem', this.#leads.get(above)?.named ?? nobody));
+    levels.push(...level('article', this.#title));
+    // A section's title says in or out of doors; the elements it stands for are those that its text names.
+    return [...levels, ...level('section', { ...this.section, elements: [], mixtures: [] })];
+  }
+}
+
+interface Around {
+  readonly words: string;
+  readonly meanings: readonly MeaningRead[];
+}
+
+interface Lead {
+  readonly words: string;
+  readonly named: Named;
+}
+
+const oneOf =
+  /\b(?:one|any|either) (?:or more )?of (?:the )?(?:following|these|methods)|\bany (?:one )?of\b|\bone of\b.*:$|\bfollowing (?:alternative|optional) methods\b/;
+
+const nobody: Named = { elements: [], mixtures: [], exterior: 'unknown' };
+
+const level = (by: ScopeLevel['by'], named: Named): ScopeLevel[] => [{ by, named }];
+
+const longestLead = 14;
+
+/** "Bus apron:", "Finish requirements for exterior walks, stairs, ramps:", or a whole short paragraph that is no sentence. */
+function leadOf(tokens: readonly Token[], block: Block): Lead {
+  const colon = tokens.findIndex(
+    ({ text, end }, at) => text === ':' && (tokens[at + 1] === undefined || end < (tokens[at + 1]?.start ?? 0)),
+  );
+  const end = 0 <= colon && colon <= longestLead ? colon : isStem(tokens) ? tokens.length : 0;
+  const run = tokens.slice(0, end);
+  const words = run.map(({ text }) => text).join(' ');
+  return { words, named: block.kind === 'row' ? nobody : namedIn(tokens, { from: 0, to: end }) };
+}
+
+/** "A. Exterior slabs." heads what stands below it; "…as follows:" does too, however long. */
+const isStem = (tokens: readonly Token[]): boolean =>
+  tokens.at(-1)?.text === ':' ||
+  (tokens.length <= 7 &&
+    !tokens.some(({ text, kind }) => kind === 'number' || /^(?:shall|must|may|is|are|not)$/.test(text)));

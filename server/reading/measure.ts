@@ -1,0 +1,227 @@
+/** The one grammar of values: bounds, ranges, tolerances, unit twins, lost signs and open choices; the only place that knows them. */
+import type { Measure } from '../../rules/model/measure.ts';
+import { type Dimension, type Unit, units } from '../../rules/model/quantity.ts';
+import {
+  after,
+  applyBound,
+  applyBoundAfter,
+  asBounded,
+  boundBefore,
+  boundEnds,
+  type Draft,
+  sameDimension,
+  secondBound,
+} from './bounding.ts';
+import { numberAt } from './numbers.ts';
+import { Phrases } from './phrases.ts';
+import type { Token } from './tokens.ts';
+import { unitAt } from './unit-at.ts';
+import { toleranceWords } from './words/bounds.ts';
+import { imperialUnits, metricUnits } from './words/units.ts';
+
+/** A value in a clause, with the tokens it takes. */
+export interface MeasureRead {
+  readonly measure: Measure;
+  readonly from: number;
+  readonly to: number;
+  readonly doubt?: string;
+  /** The text said itself whether it is a floor or a ceiling. */
+  readonly bounded: boolean;
+}
+
+const tolerance = new Phrases<'both' | 'plus' | 'minus'>(toleranceWords);
+
+/** All values of a clause. Tokens in `taken` are numbers of something else (standards, sections, dates). */
+export function measuresIn(text: string, tokens: readonly Token[], taken: ReadonlySet<number>): MeasureRead[] {
+  const bounds = boundEnds(tokens);
+  const found: MeasureRead[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const read = taken.has(at) || isPartOfName(tokens, at) ? undefined : measureAt(text, tokens, at, bounds, taken);
+    if (read) found.push(read);
+    at = read ? Math.max(read.to, at + 1) : at + 1;
+  }
+  return found;
+}
+
+/** "C94", "A615", "F3", "#57": digits glued behind a letter or a number sign name something. */
+function isPartOfName(tokens: readonly Token[], at: number): boolean {
+  const [previous, token] = [tokens[at - 1], tokens[at]];
+  if (!previous || !token || token.kind !== 'number' || token.spaced) return false;
+  return previous.kind === 'word' || previous.text === '#' || previous.text === '.';
+}
+
+function measureAt(
+  text: string,
+  tokens: readonly Token[],
+  at: number,
+  bounds: ReturnType<typeof boundEnds>,
+  taken: ReadonlySet<number>,
+): MeasureRead | undefined {
+  const draft = choice(tokens, at) ?? valueAt(tokens, at, taken);
+  if (!draft) return undefined;
+  const bound = boundBefore(tokens, at, bounds);
+  const bounded = bound !== undefined ? applyBound(draft, bound) : applyBoundAfter(tokens, draft);
+  if (bounded) secondBound(tokens, draft, bounds, single);
+  const written = (to: number): string =>
+    text.slice((tokens[at] as Token).start, (tokens[to - 1] as Token).end).replace(/\s+/g, ' ');
+  const main = finished(draft, written(draft.to));
+  if (!main) return undefined;
+  const twin = twinAt(text, tokens, draft.to, main, taken);
+  if (!twin) return { measure: main, from: at, to: draft.to, doubt: draft.doubt, bounded };
+  const late = bounded ? undefined : after.at(tokens, twin.to);
+  if (late) applyBound(draft, late.meaning);
+  const both = bounded || late ? asBounded(twin.measure, bound ?? late?.meaning ?? 'max') : twin.measure;
+  const measure = { ...(finished(draft, written(twin.to)) as Measure), also: [both] } as Measure;
+  return {
+    measure,
+    from: at,
+    to: late?.to ?? twin.to,
+    doubt: draft.doubt ?? twin.doubt,
+    bounded: bounded || late !== undefined,
+  };
+}
+
+/** One value with its range or tolerance, without bounds and twins. */
+function valueAt(tokens: readonly Token[], at: number, taken: ReadonlySet<number>): Draft | undefined {
+  const first = single(tokens, at);
+  if (!first) return undefined;
+  const range = rangeFrom(tokens, at, first, taken);
+  if (range) return range;
+  return toleranced(tokens, first);
+}
+
+function single(tokens: readonly Token[], at: number): Draft | undefined {
+  const number = numberAt(tokens, at);
+  if (!number || Number.isNaN(number.value)) return undefined;
+  const unit = unitAt(tokens, number.to, number.value, number.fraction === true);
+  const value = number.value * (unit?.times ?? 1);
+  const draft: Draft = {
+    target: value,
+    unit: unit?.unit,
+    to: unit?.to ?? number.to,
+    doubt: number.doubt,
+    fraction: number.fraction === true,
+  };
+  draft.to = pastRepeat(tokens, draft);
+  return draft;
+}
+
+/** "seven percent (7%)", "fourteen days (14)": the same value again in figures. */
+function pastRepeat(tokens: readonly Token[], draft: Draft): number {
+  if (tokens[draft.to]?.text !== '(' || draft.unit === undefined) return draft.to;
+  const number = numberAt(tokens, draft.to + 1);
+  if (!number || number.value !== draft.target) return draft.to;
+  const unit = unitAt(tokens, number.to, number.value, false);
+  const close = unit?.to ?? number.to;
+  return (unit === undefined || unit.unit === draft.unit) && tokens[close]?.text === ')' ? close + 1 : draft.to;
+}
+
+const lostSigns = new Set(['\u00ad', '\ufffd']);
+const lost = 'a sign was lost between the numbers';
+
+function rangeFrom(tokens: readonly Token[], at: number, first: Draft, taken: ReadonlySet<number>): Draft | undefined {
+  const sign = tokens[first.to];
+  if (!sign) return undefined;
+  const isLost = lostSigns.has(sign.text);
+  const between = tokens[at - 1]?.text === 'between' && sign.text === 'and';
+  if (!isLost && !between && !/^(?:to|-|–|—|through|thru)$/.test(sign.text)) return undefined;
+  const next = first.to + 1;
+  if (taken.has(next)) return undefined;
+  const second = single(tokens, next);
+  if (!second || (first.unit !== undefined && second.unit !== undefined && !sameDimension(first.unit, second.unit)))
+    return undefined;
+  const unit = second.unit ?? first.unit;
+  const [a, b] = [first.target as number, second.target as number];
+  const doubt = first.doubt ?? second.doubt ?? (isLost ? lost : undefined);
+  if (isLost && b < a) return { target: a, plus: b, minus: b, unit, to: second.to, doubt, fraction: false };
+  if (b < a || (unit === undefined && 1 < b)) return undefined;
+  const scale =
+    first.unit === undefined || unit === undefined || first.unit === unit
+      ? 1
+      : units[first.unit].factor / units[unit].factor;
+  return { min: a * scale, max: b, unit, to: second.to, doubt, fraction: false };
+}
+
+/** "± 1.5", "plus 2 or minus 1", "(± 1.5)", and a plus sign that was a plus-minus before it was scanned. */
+function toleranced(tokens: readonly Token[], first: Draft): Draft {
+  const open = /^[(,;:]$/.test(tokens[first.to]?.text ?? '') ? first.to + 1 : first.to;
+  const way = tolerance.at(tokens, open);
+  const amount = way ? single(tokens, way.to) : undefined;
+  if (!way || !amount || !isTolerance(first, amount)) return first;
+  const value = amount.target as number;
+  const close = open !== first.to && tokens[amount.to]?.text === ')' ? amount.to + 1 : amount.to;
+  const late = first.unit ?? amount.unit ?? unitAt(tokens, close, value, false)?.unit;
+  const to = first.unit || amount.unit ? close : (unitAt(tokens, close, value, false)?.to ?? close);
+  const made = { ...first, unit: late, to, doubt: first.doubt ?? amount.doubt };
+  if (way.meaning === 'both') return { ...made, plus: value, minus: value };
+  if (way.meaning === 'minus') return { ...made, minus: value };
+  if (tokens[way.from]?.text === '+')
+    return otherSide(tokens, { ...made, plus: value }) ?? { ...made, plus: value, minus: value, doubt: lost };
+  return otherSide(tokens, { ...made, plus: value }) ?? { ...made, plus: value };
+}
+
+/** The second half of "plus 2 percent, minus 1 percent". */
+function otherSide(tokens: readonly Token[], draft: Draft): Draft | undefined {
+  let at = draft.to;
+  while (/^(?:,|or|and|\/|;)$/.test(tokens[at]?.text ?? '')) at++;
+  if (!/^(?:minus|-|–)$/.test(tokens[at]?.text ?? '')) return undefined;
+  const amount = single(tokens, at + 1);
+  return amount && isTolerance(draft, amount) ? { ...draft, minus: amount.target, to: amount.to } : undefined;
+}
+
+const isTolerance = (value: Draft, amount: Draft): boolean =>
+  (amount.unit === undefined || value.unit === undefined || sameDimension(amount.unit, value.unit)) &&
+  (amount.target as number) < Math.max(Math.abs(value.target ?? value.max ?? 0), 1e-9);
+
+/** "[4] [6] percent": the writer has not chosen yet. */
+function choice(tokens: readonly Token[], at: number): Draft | undefined {
+  let next = at;
+  let value: number | undefined;
+  while (tokens[next]?.text === '[') {
+    const number = numberAt(tokens, next + 1);
+    if (!number || tokens[number.to]?.text !== ']') return undefined;
+    value ??= number.value;
+    next = number.to + 1;
+  }
+  if (value === undefined) return undefined;
+  const unit = unitAt(tokens, next, value, false);
+  return toleranced(tokens, {
+    target: value,
+    unit: unit?.unit,
+    to: unit?.to ?? next,
+    doubt: 'a choice is open',
+    fraction: false,
+  });
+}
+
+/** The same value in the other unit system, in parentheses or beside it. */
+function twinAt(
+  text: string,
+  tokens: readonly Token[],
+  at: number,
+  main: Measure,
+  taken: ReadonlySet<number>,
+): MeasureRead | undefined {
+  const sign = tokens[at]?.text ?? '';
+  const open = sign === '(' || sign === '/' || sign === '[' ? at + 1 : at;
+  if (taken.has(open)) return undefined;
+  const draft = valueAt(tokens, open, taken);
+  if (!draft?.unit || !isOtherSystem(main.unit as Unit, draft.unit)) return undefined;
+  const closed = sign === '(' || sign === '[';
+  const end = closed && /^[)\]]$/.test(tokens[draft.to]?.text ?? '') ? draft.to + 1 : draft.to;
+  const measure = finished(draft, text.slice((tokens[open] as Token).start, (tokens[draft.to - 1] as Token).end));
+  return measure ? { measure, from: open, to: end, doubt: draft.doubt, bounded: false } : undefined;
+}
+
+const isOtherSystem = (a: Unit, b: Unit): boolean =>
+  sameDimension(a, b) && ((metricUnits.has(a) && imperialUnits.has(b)) || (imperialUnits.has(a) && metricUnits.has(b)));
+
+function finished(draft: Draft, asWritten: string): Measure | undefined {
+  const { min, max, target, plus, minus } = draft;
+  const unit = draft.unit ?? '';
+  const dimension: Dimension = units[unit].dimension;
+  const numbers = Object.fromEntries(
+    Object.entries({ min, max, target, plus, minus }).filter(([, value]) => value !== undefined),
+  );
+  return { dimension, unit, ...numbers, asWritten } as Measure;
+}

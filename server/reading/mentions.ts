@@ -1,0 +1,152 @@
+/** Elements, mixtures and the words in and out of doors, as a clause names them. */
+import type { Mention } from '../../rules/model/fact.ts';
+import type { Run } from './clauses.ts';
+import { Phrases } from './phrases.ts';
+import type { Token } from './tokens.ts';
+import {
+  headNouns,
+  indoorWords,
+  modifierStops,
+  notElements,
+  outdoorWords,
+  plainModifiers,
+  traitWords,
+} from './words/elements.ts';
+
+export interface MentionRead extends Run {
+  readonly mention: Mention;
+  /** Index of the head noun's first token. */
+  readonly head: number;
+  /** As written, for messages: "shelter walks". */
+  readonly label: string;
+  readonly traits: readonly string[];
+}
+
+export interface Named {
+  readonly elements: readonly MentionRead[];
+  readonly mixtures: readonly string[];
+  readonly exterior: 'yes' | 'no' | 'unknown';
+}
+
+const heads = new Phrases(headNouns);
+const others = new Phrases<true>([[true, notElements]]);
+const outdoors = new Phrases<true>([[true, outdoorWords]]);
+const indoors = new Phrases<true>([[true, indoorWords]]);
+
+export function namedIn(tokens: readonly Token[], { from, to }: Run): Named {
+  const elements = mentionsIn(tokens, from, to);
+  const outside = outdoors.in(tokens, from, to).length > 0;
+  const inside = indoors.in(tokens, from, to).length > 0;
+  return {
+    elements,
+    mixtures: mixturesIn(tokens, from, to),
+    exterior: outside === inside ? 'unknown' : outside ? 'yes' : 'no',
+  };
+}
+
+function mentionsIn(tokens: readonly Token[], from: number, to: number): MentionRead[] {
+  const found: MentionRead[] = [];
+  for (let at = from; at < to; at++) {
+    const trap = others.at(tokens, at, to);
+    const head = heads.at(tokens, at, to);
+    if (trap && (!head || head.to < trap.to)) at = trap.to - 1;
+    else if (head && !isVerb(tokens, at)) {
+      found.push(mentionOf(tokens, from, head));
+      at = head.to - 1;
+    }
+  }
+  return joined(found);
+}
+
+/** Heads side by side are one name: "plaza steps" are steps, a "bus apron slab" is an apron, "concrete paving walks" are walks. */
+function joined(found: readonly MentionRead[]): MentionRead[] {
+  const out: MentionRead[] = [];
+  for (const each of found) {
+    const before = out.at(-1);
+    if (!before || before.to !== each.head) out.push(each);
+    else if (each.mention.kind === 'slab')
+      out[out.length - 1] = { ...before, to: each.to, traits: [...before.traits, ...each.traits] };
+    else out[out.length - 1] = { ...each, traits: [...before.traits, ...each.traits] };
+  }
+  return out;
+}
+
+/** "step back", "walk away": a head noun right behind "to" or at the start before a preposition is a verb. */
+const isVerb = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.text === 'to' && /^(?:walk|step|ramp)$/.test(tokens[at]?.text ?? '');
+
+function mentionOf(
+  tokens: readonly Token[],
+  from: number,
+  head: { meaning: Mention['kind']; from: number; to: number },
+): MentionRead {
+  let start = head.from;
+  let words = 0;
+  while (from < start && words < 4) {
+    const previous = tokens[start - 1] as Token;
+    if (previous.text === '-' && from < start - 1) {
+      start--;
+      continue;
+    }
+    if (previous.kind !== 'word' || modifierStops.has(previous.text) || (start - 1 === from && isOrder(previous)))
+      break;
+    start--;
+    words++;
+  }
+  while (tokens[start]?.text === '-') start++;
+  const run = tokens.slice(start, head.to);
+  const kept = run.filter(({ text, kind }) => kind === 'word' && !plainModifiers.has(text));
+  const headLength =
+    run.filter(({ kind }) => kind === 'word').length -
+    tokens.slice(start, head.from).filter(({ kind }) => kind === 'word').length;
+  const bare = kept.length <= headLength;
+  const name = kept.map(({ text }) => text).join(' ');
+  return {
+    from: start,
+    to: head.to,
+    head: head.from,
+    label: run.map(({ text, spaced }, at) => (spaced && 0 < at ? ` ${text}` : text)).join(''),
+    mention: { name: singular(name), kind: head.meaning, bare },
+    traits: traitsIn(run),
+  };
+}
+
+/** The first word of a clause with a capital before a plural noun may be an order: "Broom walks". */
+const isOrder = ({ text, capital }: Token): boolean =>
+  capital &&
+  /^(?:broom|place|cure|finish|protect|float|slope|salt|cover|seal|keep|wet|trowel|construct|provide|remove|sprinkle|apply|test|open|build|pour|clear|clean|edge|give|assign|use|reinforce|saw)$/.test(
+    text,
+  );
+
+const traitsIn = (run: readonly Token[]): string[] =>
+  traitWords.flatMap(([trait, words]) => (run.some(({ text }) => words.test(text)) ? [trait] : []));
+
+export const singular = (name: string): string =>
+  name
+    .split(' ')
+    .map((word, at, all) => (at === all.length - 1 ? word.replace(/(?<=[a-rt-z])s$/, '').replace(/ie$/, 'y') : word))
+    .join(' ');
+
+/** "Mixture 2", "Mix Class EX-1", "mix A". */
+function mixturesIn(tokens: readonly Token[], from: number, to: number): string[] {
+  const names: string[] = [];
+  for (let at = from; at < to - 1; at++) {
+    if (!/^(?:mix|mixture|mixes|mixtures|mixtype)$/.test(tokens[at]?.text ?? '')) continue;
+    let next = at + 1;
+    while (/^(?:class|type|no|design|\.|designation|-|:)$/.test(tokens[next]?.text ?? '')) next++;
+    const parts: string[] = [];
+    for (; next < to && parts.length < 4; next++) {
+      const token = tokens[next] as Token;
+      if (0 < parts.length && token.spaced) break;
+      if (
+        token.kind === 'number' ||
+        token.text === '-' ||
+        (token.kind === 'word' && token.text.length <= 3 && token.capital)
+      )
+        parts.push(token.text);
+      else break;
+    }
+    if (parts.some((part) => part !== '-')) names.push(parts.join(''));
+  }
+  return names;
+}

@@ -1,0 +1,105 @@
+/** The outline as an editor shows it: section, parts, articles and paragraphs by their own numbers. */
+import { regionOf } from './headings.ts';
+import type { ArticleText, Block, Outline, PartText } from './outline.ts';
+import type { OutlineItem } from './reading.ts';
+
+export function outlineItems(outline: Outline, text: string): OutlineItem[] {
+  const end = text.length;
+  const articles = outline.articles.filter(({ number, title }) => number !== '' || title !== '');
+  const parts = outline.parts.map((part, at) => partItem(part, outline.parts[at + 1]?.start ?? end, articles, text));
+  const loose = articles
+    .filter(({ start }) => !outline.parts.some((part) => part.start <= start))
+    .map((article) => articleItem(article, text));
+  const inside = [...loose, ...parts];
+  if (!outline.section && !outline.title) return inside;
+  const name = [outline.section, outline.title].filter(Boolean).join(' ');
+  const { titleStart, titleEnd } = outline;
+  return [
+    {
+      kind: 'section',
+      place: outline.section ?? '',
+      label: outline.section ?? '',
+      title: name,
+      level: 0,
+      start: titleStart,
+      end,
+      titleStart,
+      titleEnd,
+      region: regionOf(name),
+      children: inside,
+    },
+  ];
+}
+
+function partItem(part: PartText, end: number, articles: readonly ArticleText[], text: string): OutlineItem {
+  const own = articles.filter(({ start }) => part.start <= start && start < end);
+  const lineEnd = text.indexOf('\n', part.start);
+  const titleEnd = lineEnd < 0 ? text.length : lineEnd;
+  return {
+    kind: 'part',
+    place: `PART ${part.number}`,
+    label: `PART ${part.number}`,
+    title: part.title,
+    level: 1,
+    start: part.start,
+    end,
+    titleStart: part.start,
+    titleEnd,
+    region: 'other',
+    children: own.map((article) => articleItem(article, text)),
+  };
+}
+
+function articleItem(article: ArticleText, text: string): OutlineItem {
+  const { number, title, start, end, titleStart, titleEnd, region, blocks } = article;
+  const children = childrenOf(undefined, blocks, article, text);
+  return {
+    kind: 'article',
+    place: number || title,
+    label: number,
+    title,
+    level: 2,
+    start,
+    end,
+    titleStart,
+    titleEnd,
+    region,
+    children,
+  };
+}
+
+const longestTitle = 60;
+
+function childrenOf(
+  parent: Block | undefined,
+  blocks: readonly Block[],
+  article: ArticleText,
+  text: string,
+): OutlineItem[] {
+  const byParent = new Map<Block | undefined, Block[]>();
+  for (const block of blocks)
+    if (block.label !== '') byParent.set(block.parent, [...(byParent.get(block.parent) ?? []), block]);
+  const build = (above: Block | undefined): OutlineItem[] =>
+    (byParent.get(above) ?? []).map((block) => paragraphItem(block, build(block), article, text));
+  return build(parent);
+}
+
+function paragraphItem(block: Block, children: OutlineItem[], article: ArticleText, text: string): OutlineItem {
+  const [start, titleEnd] = [block.start + article.start, block.end + article.start];
+  const words = text.slice(start, titleEnd).replace(/\s+/g, ' ').trim();
+  const title = words.length <= longestTitle ? words : `${words.slice(0, words.lastIndexOf(' ', longestTitle))} …`;
+  const end = Math.max(titleEnd, ...children.map((child) => child.end));
+  return {
+    kind: 'paragraph',
+    place: block.place,
+    label: block.label,
+    title,
+    level: 2 + block.level,
+    start,
+    end,
+    titleStart: start,
+    titleEnd,
+    region: article.region,
+    children,
+  };
+}

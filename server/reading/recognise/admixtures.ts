@@ -1,0 +1,149 @@
+/** Accelerators by their chlorides, and air entrainment as something ordered, allowed or left open. */
+import type { AcceleratorMaterial, AirEntrainmentManner } from '../../../rules/model/acts.ts';
+import type { ActFact } from '../../../rules/model/fact.ts';
+import { holds, isAside, type Statement } from '../statement.ts';
+import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
+
+const calcium = words('calcium chloride', 'cacl2', 'CaCl2');
+const accelerators = words(
+  'accelerator',
+  'accelerating admixture',
+  'accelerators',
+  'accelerating',
+  'accelerate set',
+  'set accelerator',
+);
+const free = words(
+  'non chloride',
+  'nonchloride',
+  'non-chloride',
+  'chloride free',
+  'chloride-free',
+  'nitrate',
+  'nitrite',
+  'formate',
+  'thiocyanate',
+  'without chlorides',
+  'no chlorides',
+  'free of chlorides',
+  'not containing chlorides',
+  'containing no chlorides',
+  'non chloride accelerator',
+);
+const chloride = words(
+  'chloride accelerator',
+  'chloride bearing',
+  'chloride-bearing',
+  'containing chloride',
+  'containing chlorides',
+  'chlorides',
+  'chloride based',
+  'chloride-based',
+  'chloride salts',
+);
+const notAdmixture = words(
+  'dust',
+  'haul road',
+  'de-icing',
+  'deicing',
+  'deicer',
+  'de-icer',
+  'melt',
+  'ice',
+  'snow',
+  'brine',
+  'subgrade',
+  'base course',
+  'walks after',
+  'chloride ion',
+  'water soluble',
+  'chloride content',
+  'spread',
+);
+
+export function accelerator(statement: Statement): ActFact[] {
+  if (['references', 'related', 'definitions'].includes(statement.region) || holds(notAdmixture, statement)) return [];
+  const material = materialOf(statement);
+  return material ? [actFact('accelerator', { verb: 'add', material }, statement)] : [];
+}
+
+function materialOf(statement: Statement): AcceleratorMaterial | undefined {
+  const isCalcium = holds(calcium, statement);
+  const isAccelerator =
+    holds(accelerators, statement) ||
+    (/\btype [ce]\b/.test(allWords(statement)) && /\bc494|accelerat|admixture/.test(sentenceWords(statement)));
+  if (
+    !isCalcium &&
+    !isAccelerator &&
+    !(holds(chloride, statement) && /\badmixture|admixtures\b/.test(allWords(statement)))
+  )
+    return undefined;
+  if (isCalcium) return 'calcium chloride';
+  // "accelerators: Type C or E, non-chloride" may say so anywhere in its sentence.
+  if (holds(free, statement, statement.sentence)) return 'non-chloride';
+  return holds(chloride, statement) ? 'chloride' : 'unspecified';
+}
+
+const entrain = words(
+  'air entrained',
+  'air-entrained',
+  'air entraining',
+  'air-entraining',
+  'air entrainment',
+  'entrained air',
+  'entrain air',
+  'air entrainer',
+  'air-entraining admixture',
+  'air-entraining agent',
+  'air entraining cement',
+  'air entrain',
+  'non air entrained',
+  'non-air-entrained',
+  'entrain',
+  'air agent',
+  'with air',
+  'nonair entrained',
+);
+const option =
+  /\b(?:if (?:desired|needed|wanted)|as (?:needed|desired|necessary)|at (?:the )?(?:contractor|supplier|producer)'?s? option|optional|where (?:desired|convenient)|option)\b/;
+const byTable =
+  /\b(?:where (?:required|specified|indicated|scheduled|called)|when (?:required|specified)|as (?:required|specified|scheduled|indicated))\b/;
+const other =
+  /\b(?:other than|except (?:those|one|an?)|conforming to|at the (?:site|truck)|without approval|adjust\w*|dosage|site once|bring air into range)\b/;
+
+export function airEntrainment(statement: Statement): ActFact[] {
+  if (['references', 'related', 'definitions', 'submittals'].includes(statement.region)) return [];
+  const { tokens, predication } = statement;
+  const main = mainWords(statement);
+  const where = tokens.findIndex(
+    (token, at) =>
+      predication.from <= at && at < predication.to && /^(?:entrain|air)$/.test(token.stem) && !isAside(statement, at),
+  );
+  const cell = statement.block.kind === 'row' && /\bair\b/.test(statement.header) && /^(?:none|no|non)/.test(main);
+  if (!cell && (!holds(entrain, statement) || where < 0)) return [];
+  const negated =
+    cell ||
+    /\bnon ?-? ?air\b|\bnot (?:be )?air ?-? ?entrain|\bnonair\b/.test(main) ||
+    /\bno (?:entrained air|air ?-? ?entrain\w*)/.test(main);
+  const force =
+    negated && predication.force !== 'permit' && predication.force !== 'waive'
+      ? 'ban'
+      : predication.force === 'state'
+        ? 'require'
+        : predication.force;
+  return [actFact('air-entrainment', { verb: 'entrain', manner: mannerOf(statement) }, statement, force)];
+}
+
+function mannerOf(statement: Statement): AirEntrainmentManner {
+  const sentence = sentenceWords(statement);
+  if (other.test(sentence)) return /site|truck|adjust|approval|range/.test(sentence) ? 'site adjustment' : 'material';
+  if (option.test(sentence)) return 'as needed';
+  if (byTable.test(sentence)) return /class|table|schedule/.test(sentence) ? 'where required' : 'as needed';
+  if (
+    statement.region === 'materials' &&
+    /\b(?:astm|c260|admixture|agent)\b/.test(sentence) &&
+    !/\b(?:concrete|shall|provide|use|walk|slab)\b/.test(sentence)
+  )
+    return 'material';
+  return 'plain';
+}

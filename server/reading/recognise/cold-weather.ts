@@ -1,0 +1,140 @@
+/** Cold weather: triggers, protection, heat, frozen base, cooling, plan and records; and protection as a value. */
+import type { ColdWeatherVerb } from '../../../rules/model/acts.ts';
+import type { ActFact, ValueFact } from '../../../rules/model/fact.ts';
+import { convert, type Unit } from '../../../rules/model/quantity.ts';
+import { holds, type Statement } from '../statement.ts';
+import { actFact, allWords, sentenceWords, words } from './act.ts';
+import { valueFact } from './property.ts';
+
+const cold = words(
+  'cold',
+  'cold weather',
+  'freezing',
+  'freeze',
+  'frost',
+  'frozen',
+  'snow',
+  'ice',
+  'winter',
+  'frosty',
+  'below freezing',
+  'freezing weather',
+  'low temperatures',
+  'sleet',
+);
+const otherTrades = words(
+  'mortar',
+  'masonry',
+  'asphalt',
+  'sealant',
+  'paint',
+  'coating',
+  'roofing',
+  'brick',
+  'grout',
+  'landscape',
+  'planting',
+  'pipe',
+  'adhesive',
+  'membrane',
+  'sod',
+  'snow removal',
+  'snow melt',
+  'de-icing',
+  'deicing',
+  'deicer',
+  'de-icer',
+  'salt',
+  'freeze-thaw',
+  'freeze and thaw',
+  'freezing and thawing',
+  'freeze/thaw',
+  'ice machine',
+  'frost depth',
+  'frost line',
+  'thawing',
+  'freezer',
+  'snowplow',
+  'chopped ice',
+  'ice is',
+  'fertilizer',
+  'curing compound storage',
+  'snow clearing',
+);
+const atMostWarm = 60;
+
+export function coldWeather(statement: Statement): ActFact[] {
+  if (statement.region === 'references' || statement.region === 'related' || statement.region === 'submittals')
+    return [];
+  if (holds(otherTrades, statement) && !/place|placing|concret\w+ (?:is|shall)/.test(allWords(statement))) return [];
+  const verb = verbOf(statement);
+  return verb ? [actFact('cold-weather', { verb, ...(trigger(statement) && { time: 'trigger' }) }, statement)] : [];
+}
+
+/** A temperature at which something is to happen, or a date. */
+const trigger = (statement: Statement): boolean =>
+  statement.sentenceValues.some(
+    ({ measure }) =>
+      measure.dimension === 'temperature' &&
+      convert(measure.min ?? measure.max ?? measure.target ?? 0, measure.unit as Unit, 'degF') <= atMostWarm,
+  );
+
+function verbOf(statement: Statement): ColdWeatherVerb | undefined {
+  const sentence = sentenceWords(statement);
+  const all = allWords(statement);
+  const about =
+    holds(cold, statement, statement.sentence) ||
+    (/cold|winter|freez|frost/.test(statement.heading) && statement.region === 'weather') ||
+    (trigger(statement) && /\b(?:below|falls?|drops?|under|forecast|less|above|rising|and rising)\b/.test(sentence));
+  if (!about || /\bhot\b/.test(statement.heading.split('|')[0] ?? '')) return undefined;
+  if (
+    /\b(?:frozen|frost|ice|snow)\b/.test(all) &&
+    /\b(?:base|subgrade|ground|forms|subbase|surface|material|frozen|steel|reinforcement)\w*\b/.test(all) &&
+    /\b(?:place|placing|free of|remove|on|thaw)\w*\b/.test(all)
+  )
+    return 'frozen base';
+  if (/\b(?:plan)\b/.test(all) && /\b(?:submit|prepare|provide|cold|follow|keep|written)\w*\b/.test(all)) return 'plan';
+  if (/\b(?:record|log|thermometer|measure|read)\w*\b/.test(all) && /temperature/.test(sentence)) return 'record';
+  if (
+    /\b(?:cool\w*|drop|gradual\w*)\b/.test(all) &&
+    /\b(?:24|hour|rate|gradual|exceed|more than|within|degrees?)\b/.test(sentence) &&
+    !/cold weather/.test(all)
+  )
+    return 'cool';
+  if (
+    /\b(?:protect\w*|insulat\w*|blankets?|enclos\w*|cover\w*|shelter\w*|keep from freezing|prevent\w* (?:from )?freez\w*|not freeze|from freezing)\b/.test(
+      all,
+    )
+  )
+    return 'protect';
+  if (/\bheat\w*\b/.test(all)) return 'heat';
+  if (/\b(?:suitable weather|cold days?|good weather|favou?rable weather|avoid)\b/.test(all) && !trigger(statement))
+    return 'avoid';
+  if (/\b(?:maintain|hold|keep|remain)\w*\b/.test(all) && trigger(statement)) return 'hold';
+  if (
+    /\b(?:place|placing|pour\w*|placement|concreting|mix\w*|cast\w*|start|work)\b/.test(all) &&
+    (trigger(statement) || /\bcold weather|freezing weather|306/.test(sentence))
+  )
+    return 'place';
+  return undefined;
+}
+
+/** How long and how warm concrete is protected, and the strength that ends protection. */
+export function coldProtection(statement: Statement): ValueFact[] {
+  const sentence = sentenceWords(statement);
+  if (!/\b(?:freez\w*|frost|protect\w*|cold|insulat\w*|enclosure)\b/.test(sentence) && statement.region !== 'weather')
+    return [];
+  if (
+    /\b(?:de ?-? ?ic\w*|salt\w*|traffic|rain|sun|hot)\b/.test(sentence) ||
+    /\bhot\b/.test(statement.heading.split('|')[0] ?? '')
+  )
+    return [];
+  return statement.values
+    .filter(
+      ({ measure, owner }) =>
+        (measure.dimension === 'duration' && owner?.id === 'protection') ||
+        (measure.dimension === 'stress' && /\b(?:freez\w*|frost|protect\w*|cold|insulat\w*)\b/.test(sentence)) ||
+        (measure.dimension === 'temperature' && owner?.id === 'protection'),
+    )
+    .map((value) => valueFact('cold-protection', value, statement));
+}

@@ -1,0 +1,345 @@
+/** Curing as something done: the duty, the methods, and wetting into frost. */
+import type { CuringManner } from '../../../rules/model/acts.ts';
+import type { ActFact } from '../../../rules/model/fact.ts';
+import { Phrases } from '../phrases.ts';
+import { holds, type Statement, said } from '../statement.ts';
+import { actFact, allWords, conditionWords, mainWords, sentenceWords, words } from './act.ts';
+
+const methods = new Phrases<CuringManner>([
+  [
+    'wet cover',
+    [
+      'wet burlap',
+      'saturated burlap',
+      'burlap',
+      'wet mats',
+      'cotton mats',
+      'absorptive cover',
+      'absorptive covers',
+      'wet cover',
+      'wet coverings',
+      'wet sand',
+      'wet earth',
+      'wet straw',
+      'moist earth',
+      'damp burlap',
+      'saturated mats',
+      'wet cotton',
+      'quilted cover',
+      'wet fabric',
+      'soaked mats',
+      'burlap kept wet',
+      'soak the mats',
+      'wet hessian',
+      'wet covers',
+    ],
+  ],
+  [
+    'water',
+    [
+      'ponding',
+      'moist cure',
+      'moist curing',
+      'moisture curing',
+      'wet cure',
+      'wet curing',
+      'water curing',
+      'water cure',
+      'keep moist',
+      'kept moist',
+      'continuously moist',
+      'keep continuously moist',
+      'keep wet',
+      'kept wet',
+      'keep damp',
+      'kept damp',
+      'continuous sprinkling',
+      'soaker hose',
+      'continuously wet',
+      'keep the surface moist',
+      'keep surface moist',
+      'keep surfaces moist',
+      'keep surface continuously moist',
+      'moist',
+      'keep the surface wet',
+      'keep exterior slabs moist',
+      'keep slabs moist',
+      'wet conditions',
+      'moist-cure',
+      'water',
+    ],
+  ],
+  [
+    'fog',
+    ['fog spray', 'fog curing', 'water fog spray', 'water-fog spray', 'fogging', 'fog', 'mist spray', 'continuous fog'],
+  ],
+  [
+    'sheet',
+    [
+      'polyethylene',
+      'polyethylene sheet',
+      'polyethylene sheeting',
+      'plastic sheet',
+      'plastic sheeting',
+      'plastic film',
+      'impervious sheet',
+      'impervious cover',
+      'waterproof paper',
+      'curing paper',
+      'moisture retaining cover',
+      'moisture-retaining cover',
+      'moistureretaining cover',
+      'sheet materials',
+      'sheet material',
+      'curing sheet',
+      'vapor tight sheet',
+      'vapour tight sheet',
+      'sheeting',
+      'curing blanket',
+      'sheet cure',
+      'white film',
+      'poly',
+    ],
+  ],
+  [
+    'compound',
+    [
+      'curing compound',
+      'membrane forming',
+      'membrane-forming compound',
+      'liquid membrane',
+      'membrane curing',
+      'curing membrane',
+      'curing liquid',
+      'curing and sealing compound',
+      'cure and seal',
+      'liquid membrane-forming curing compound',
+      'white pigmented compound',
+      'spray curing compound',
+      'curing seal',
+      'compound',
+      'membrane cure',
+    ],
+  ],
+  ['steam', ['steam curing', 'steam', 'accelerated curing', 'heat curing']],
+  [
+    'forms',
+    ['left in forms', 'leave in forms', 'forms in place', 'leave forms', 'forms left in place', 'leaving forms'],
+  ],
+  [
+    'insulated cover',
+    [
+      'insulated cover',
+      'insulating blanket',
+      'insulated blanket',
+      'insulated covers',
+      'insulation blanket',
+      'thermal blanket',
+      'curing blankets',
+    ],
+  ],
+  [
+    'approved',
+    ['approved means', 'approved method', 'approved manner', 'approved methods', 'acceptable means', 'suitable means'],
+  ],
+  [
+    'listed',
+    [
+      'following methods',
+      'following',
+      'materials of',
+      'specified in part 2',
+      'curing materials specified',
+      'method specified',
+      'methods above',
+      'materials specified',
+    ],
+  ],
+]);
+
+const cureVerb = words(
+  'cure',
+  'cured',
+  'curing',
+  'keep moist',
+  'kept moist',
+  'keep damp',
+  'kept damp',
+  'moist cure',
+  'keep wet',
+  'kept wet',
+  'cover with wet',
+  'cover with',
+);
+const otherTrades = words(
+  'sealant',
+  'sealants',
+  'epoxy',
+  'mortar',
+  'grout',
+  'paint',
+  'adhesive',
+  'caulk',
+  'membrane waterproofing',
+  'asphalt',
+  'specimens',
+  'cylinders',
+  'cylinder',
+  'sealer',
+  'patch',
+  'coating',
+  'test specimens',
+  'cure box',
+  'bonding agent',
+  'resin',
+  'field cured',
+  'laboratory cured',
+  'joint filler',
+  'beams',
+  'densifier',
+  'hardener',
+);
+const vague =
+  /\b(?:adequate\w*|properly|proper|suitabl\w*|sufficient\w*|as (?:required|needed|necessary|directed)|as long as|required time|curing period|good practice|well|satisfactor\w*|until hard\w*|until sufficiently)\b/;
+const laidOn = words(
+  'cover',
+  'apply',
+  'spray',
+  'lay',
+  'use',
+  'keep',
+  'kept',
+  'place',
+  'cure',
+  'curing',
+  'wrap',
+  'maintain',
+  'spread',
+  'leave',
+  'with',
+  'saturate',
+  'moist cure',
+  'wet cure',
+  'moist-cure',
+);
+const silent = new Set([
+  'submittals',
+  'references',
+  'related',
+  'definitions',
+  'repair',
+  'joints',
+  'delivery',
+  'quality',
+]);
+
+export function curing(statement: Statement): ActFact[] {
+  if (silent.has(statement.region) || isOther(statement)) return [];
+  const main = allWords(statement);
+  const facts: ActFact[] = [];
+  if (isDuty(statement, main))
+    facts.push(actFact('curing', { verb: 'cure', manner: dutyOf(statement), ...startOf(statement) }, statement));
+  facts.push(...methodsOf(statement, main));
+  return facts;
+}
+
+const isOther = (statement: Statement): boolean =>
+  holds(otherTrades, statement) &&
+  !/\b(?:slab|walk|concrete|pavement|flatwork|surface|curing compound)\b/.test(mainWords(statement));
+
+function isDuty(statement: Statement, main: string): boolean {
+  if (!holds(cureVerb, statement)) return false;
+  // "after curing", "until curing ends", "during the curing period" only time something else.
+  if (/\b(?:cure|cured|curing|moist|damp|wet|cover)\b/.test(mainWords(statement)) === false) return false;
+  if (
+    /\b(?:submit|test|record|protect(?:ed)? (?:from|finished)|open|traffic)\b/.test(main) &&
+    !/\bcure[sd]?\b|\bcuring (?:shall|of|for)\b/.test(main)
+  )
+    return false;
+  return (
+    /\bcur(?:e|ed|es|ing)\b|\bkeep|\bkept|\bcover/.test(main) &&
+    !/\bcover (?:joints|drains|opening|plates?)\b/.test(main) &&
+    (/\bcur/.test(main) || statement.region === 'curing' || /moist|damp|wet|burlap|polyethylene|plastic/.test(main))
+  );
+}
+
+function dutyOf(statement: Statement): string {
+  const sentence = sentenceWords(statement);
+  if (/\bbasic curing|curing type 1\b/.test(sentence)) return 'basic';
+  if (/\badditional curing|curing type 2\b/.test(sentence)) return 'additional';
+  if (/\bextended wet|curing type 3\b/.test(sentence)) return 'extended wet';
+  return vague.test(sentence) ? 'vague' : 'plain';
+}
+
+const starts =
+  /\b(?:as soon as|immediately|begin\w*|start\w*|right after|within \d|once (?:no|the)|when the (?:sheen|texture|surface)|after (?:finishing|brooming|texturing|final))\b/;
+
+const startOf = (statement: Statement): { time?: string } => {
+  const sentence = sentenceWords(statement);
+  const found = starts.exec(sentence);
+  return found ? { time: sentence.slice(found.index, found.index + 60) } : {};
+};
+
+function methodsOf(statement: Statement, main: string): ActFact[] {
+  const inCuring =
+    statement.region === 'curing' ||
+    /\bcur(?:e|ing)\b/.test(statement.heading) ||
+    /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
+  const { tokens, predication } = statement;
+  const found = methods
+    .in(tokens, predication.from, predication.to)
+    .filter((each) => !isTaken(statement, each.from, each.meaning));
+  return found.flatMap((each): ActFact[] => {
+    if (!isLaid(statement, each.meaning, main, inCuring)) return [];
+    const manner = each.meaning;
+    return [{ kind: 'curing-method', ...said(statement, each), act: { verb: 'cure', manner, ...startOf(statement) } }];
+  });
+}
+
+/** Bare "water" and "compound" are methods only as an item of a list of methods. */
+function isLaid(statement: Statement, manner: CuringManner, main: string, inCuring: boolean): boolean {
+  const only = statement.tokens.length <= 8;
+  const listItem = only && inCuring;
+  if (manner === 'listed') return /\bcur(?:e|ed|ing)\b/.test(main);
+  if (manner === 'approved') return /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
+  if (/^water$|^compound$/.test(main.trim())) return inCuring;
+  if (manner === 'water' && !/\b(?:moist\w*|wet|damp|ponding|sprinkl\w*|soaker)\b/.test(main))
+    return listItem && inCuring && statement.block.parent !== undefined;
+  if (manner === 'insulated cover') return inCuring || /\bcur/.test(sentenceWords(statement));
+  if (manner === 'compound' && statement.region === 'materials') return true;
+  return listItem || holds(laidOn, statement) || inCuring;
+}
+
+/** "before the compound", "compaction compound", "joint compound": not a method of this statement. */
+const isTaken = ({ tokens }: Statement, at: number, manner: CuringManner): boolean =>
+  (manner === 'compound' &&
+    /^(?:joint|patching|glazing|release|bituminous|levelling|leveling|caulking)$/.test(tokens[at - 1]?.text ?? '')) ||
+  (manner === 'fog' && /^(?:forms|reinforcement)$/.test(tokens[at + 1]?.text ?? ''));
+
+const wetting = /\b(?:wet|saturat\w*|flood\w*|sprinkl\w*|soak\w*|moist\w*|water)\b/;
+const frost = /\b(?:freez\w*|frost\w*|frozen|below freezing|first freeze|winter nights?)\b/;
+const stopping =
+  /\b(?:stop\w*|cease\w*|do not|discontinue|no water|never|avoid|unless|before it freezes|remove|protect\w*|prevent\w*|above)\b/;
+
+/** "Keep burlap saturated until the first freeze", "flood at night in frosty weather". */
+export function wetCuringInFrost(statement: Statement): ActFact[] {
+  const all = allWords(statement);
+  const isInto =
+    /\b(?:until (?:the )?first (?:freeze|frost)|at all temperatures|frosty (?:nights?|weather)|in (?:freezing|frosty)|(?:nights?|days?) included|regardless of (?:frost|temperature)|during (?:frost|freezing)|right up to|through (?:frost|freezing)|until it freezes|even (?:in|during|when))\b/;
+  const sentence = sentenceWords(statement);
+  if (
+    !wetting.test(all) ||
+    !frost.test(sentence) ||
+    !isInto.test(sentence) ||
+    stopping.test(all) ||
+    conditionWords(statement).includes('subgrade')
+  )
+    return [];
+  if (
+    !/cur(?:e|ing)|burlap|slab|mats|surface|cover|walk|plaza|apron|steps|concrete/.test(
+      `${sentence} ${statement.heading}`,
+    )
+  )
+    return [];
+  return [actFact('wet-curing-in-frost', { verb: 'wet', manner: 'wet' }, statement)];
+}

@@ -1,0 +1,56 @@
+/** The maker for kinds of fact that are a value: the meaning that owns it, its dimension, and what is plausible. */
+import type { PropertyKind, ValueFact } from '../../../rules/model/fact.ts';
+import type { Dimension } from '../../../rules/model/quantity.ts';
+import { type Owned, type Statement, said } from '../statement.ts';
+import type { MeaningId } from '../words/meanings.ts';
+
+export interface Property {
+  readonly kind: PropertyKind;
+  readonly meaning: MeaningId;
+  readonly dimension: Dimension;
+  /** Values outside are someone else's, or misread. */
+  readonly plausible?: (value: Owned) => boolean;
+  /** Values without an owner are taken by where they stand. */
+  readonly byPlace?: (value: Owned, statement: Statement) => boolean;
+  readonly more?: (value: Owned, statement: Statement) => Partial<ValueFact>;
+}
+
+export function property(made: Property): (statement: Statement) => ValueFact[] {
+  return (statement) =>
+    statement.values
+      .filter(
+        (value) => value.measure.dimension === made.dimension && !value.conditional && isOwned(made, value, statement),
+      )
+      .filter((value) => made.plausible?.(value) ?? true)
+      .map((value) => valueFact(made.kind, value, statement, made.more?.(value, statement)));
+}
+
+function isOwned(made: Property, value: Owned, statement: Statement): boolean {
+  if (value.owner) return value.owner.id === made.meaning;
+  return made.byPlace?.(value, statement) ?? false;
+}
+
+/** A limit that is put as a ban ("shall not exceed") is a requirement; what is stated as a value in a list is one too. */
+export function valueFact(
+  kind: PropertyKind,
+  value: Owned,
+  statement: Statement,
+  more: Partial<ValueFact> = {},
+): ValueFact {
+  const { force } = statement.predication;
+  const base = said(statement, value, force === 'state' ? 'require' : force);
+  return {
+    kind,
+    ...base,
+    value: value.measure,
+    ...(value.owner?.of && { of: value.owner.of }),
+    ...(value.doubt && { doubt: value.doubt }),
+    ...more,
+  };
+}
+
+/** The largest number of a value. */
+export const top = ({ measure }: Owned): number =>
+  measure.max ?? (measure.target ?? measure.min ?? 0) + (measure.plus ?? 0);
+/** The smallest number of a value. */
+export const bottom = ({ measure }: Owned): number => measure.min ?? measure.target ?? measure.max ?? 0;

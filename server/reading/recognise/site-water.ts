@@ -1,0 +1,93 @@
+/** Water added to the load at the site: held to the design water and once before discharge, or not. */
+import type { ActFact } from '../../../rules/model/fact.ts';
+import { holds, type Statement } from '../statement.ts';
+import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
+
+const place = words(
+  'at the site',
+  'at site',
+  'site',
+  'truck',
+  'trucks',
+  'mixer',
+  'load',
+  'loads',
+  'jobsite',
+  'job site',
+  'slump',
+  'drum',
+  'discharge',
+  'driver',
+  'drivers',
+  'point of placement',
+  'after batching',
+  'workability',
+  'withheld',
+  'on site',
+  'in transit',
+  'retemper',
+  'retempering',
+  'temper',
+  'remixed',
+  'plant',
+  'field',
+  'ticket',
+  'delivery',
+  'consistency',
+);
+const adding = words(
+  'add',
+  'added',
+  'addition',
+  'temper',
+  'retemper',
+  'retempering',
+  'introduce',
+  'tempering',
+  'additional water',
+  'adding',
+);
+const others = words(
+  'surface',
+  'slab surface',
+  'subgrade',
+  'forms',
+  'curing',
+  'admixture only',
+  'record the',
+  'fog',
+  'grout',
+  'mortar',
+  'plants',
+  'hardener',
+  'face',
+);
+const limited =
+  /\b(?:withheld|design water|maximum w|w ?\/ ?c|water ?- ?cement|not exceed|within the|up to the|approved mix|specified w|no more than|design mix|mix design|mixture design|c94)\b/;
+const once =
+  /\b(?:once|one time|one-time|single|before discharge|prior to discharge|before any concrete is discharged|before unloading|one addition|only one|at the start)\b/;
+
+export function siteWater(statement: Statement): ActFact[] {
+  const main = mainWords(statement);
+  const tempers = /\b(?:re ?-? ?temper|temper)\w*\b/.test(main);
+  if (!tempers && (!/\bwater\b/.test(main) || !holds(adding, statement) || !holds(place, statement))) return [];
+  if (holds(others, statement) && !/truck|mixer|load|slump|drum|site/.test(main)) return [];
+  if (/\b(?:submit|ticket shows?|record)\w*\b/.test(main) && !/\badd water|may be added|be added\b/.test(main))
+    return [];
+  if (/\bwater reduc\w+|\bwater-reduc/.test(main) && !/\badd(?:ed)? water|water may\b/.test(main)) return [];
+  const all = sentenceWords(statement);
+  const manner = limited.test(all) && once.test(all) ? 'controlled' : 'uncontrolled';
+  return [
+    actFact(
+      'site-water',
+      {
+        verb: 'add',
+        material: 'water',
+        object: 'load',
+        manner,
+        time: /discharge/.test(allWords(statement)) ? 'before discharge' : undefined,
+      },
+      statement,
+    ),
+  ];
+}

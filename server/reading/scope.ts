@@ -1,0 +1,39 @@
+/** Whose fact it is: own words, row, stem, heading, article, section, all; two statements stay two. */
+import type { Subject } from '../../rules/model/fact.ts';
+import type { Run } from './clauses.ts';
+import type { MentionRead, Named } from './mentions.ts';
+
+/** One place that may say whom a statement is about, nearest first. */
+export interface ScopeLevel {
+  readonly by: Subject['by'];
+  readonly named: Named;
+}
+
+/** The first level that names an element gives the elements; the first that says in or out of doors gives that. */
+export function subjectFrom(levels: readonly ScopeLevel[]): Subject {
+  const naming = levels.filter(({ named }) => 0 < named.elements.length || 0 < named.mixtures.length);
+  const chosen = naming.find(({ named }) => !isVague(named)) ?? naming[0];
+  const exterior = levels.find(({ named }) => named.exterior !== 'unknown')?.named.exterior ?? 'unknown';
+  return {
+    elements: chosen?.named.elements.map(({ mention }) => mention) ?? [],
+    mixtures: chosen?.named.mixtures ?? [],
+    exterior,
+    by: chosen?.by ?? 'all',
+  };
+}
+
+/** "the slab", "the surface of the concrete": a bare group noun that only stands for what the heading names. */
+const isVague = ({ elements, mixtures, exterior }: Named): boolean =>
+  mixtures.length === 0 &&
+  exterior === 'unknown' &&
+  elements.every(({ mention }) => mention.bare && vague.has(mention.kind));
+
+const vague = new Set(['slab', 'concrete', 'pavement', 'flatwork', 'floor', 'deck']);
+
+/** The named things of a run without those that stand in an exception or are only put aside. */
+export function without(named: Named, asides: readonly Run[]): Named {
+  const kept = named.elements.filter(
+    (each: MentionRead) => !asides.some((run) => run.from <= each.from && each.from < run.to),
+  );
+  return kept.length === named.elements.length ? named : { ...named, elements: kept };
+}
