@@ -35,6 +35,21 @@ export interface Article {
   readonly region: Region;
   readonly span: Span;
   readonly titleSpan: Span;
+  /** Where a further paragraph would go, and what stands before its words there. */
+  readonly next: Insertion;
+}
+
+/** A place for new words in the section's own numbering: `before` holds line ends, blanks and the label. */
+export interface Insertion {
+  readonly at: number;
+  readonly before: string;
+}
+
+/** A place for a new article: its title goes behind `before`, its first paragraph behind `between`. */
+export interface NewArticle extends Insertion {
+  readonly between: string;
+  /** Titles stand in capitals. */
+  readonly capitals: boolean;
 }
 
 /** A clause that holds a number or a key word and gave no fact. */
@@ -58,6 +73,8 @@ export interface SectionDocument {
   readonly clauses: number;
   /** Text speaks to designers: an owner's design standard. */
   readonly designStandard: boolean;
+  /** Where a new article of a part would go, by part; empty where articles are not numbered by part. */
+  readonly newArticles: Readonly<Record<number, NewArticle>>;
   /** Numbers of sections this one hands concrete, curing or weather to. */
   readonly handsTo: readonly string[];
 }

@@ -26,6 +26,7 @@ function documentOf(reading: Reading): SectionDocument {
     section: reading.section,
     title: reading.title,
     articles: reading.articles,
+    newArticles: reading.newArticles,
     facts,
     unread: reading.unread,
     clauses: reading.clauses,

@@ -228,7 +228,10 @@ function ownForce(
     .in(tokens, from, to)
     .filter(
       (cue) =>
-        !inside(cue.from) && !range(cue.from, cue.to).some((at) => compared.has(at)) && !isMonth(tokens, cue.from),
+        !inside(cue.from) &&
+        !range(cue.from, cue.to).some((at) => compared.has(at)) &&
+        !isMonth(tokens, cue.from) &&
+        !isRelative(tokens, cue.from),
     );
   const forces = new Set(found.map(({ meaning }) => meaning));
   // "No walks shall be placed without curing": two negations order what stands behind the second.
@@ -236,6 +239,11 @@ function ownForce(
     return forces.has('ban') ? 'require' : (precedence.find((force) => forces.has(force)) ?? 'ban');
   return precedence.find((force) => forces.has(force));
 }
+
+/** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */
+const isRelative = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:that|which|who)$/.test(tokens[at - 1]?.text ?? '') &&
+  /^(?:may|might|can|could|should|will|would|shall|must|is|are)$/.test(tokens[at]?.text ?? '');
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, at) => from + at);
 

@@ -31,6 +31,8 @@ export interface Lines {
   readonly lines: readonly Line[];
   readonly rows: ReadonlyMap<number, TableRow>;
   readonly furniture: number;
+  /** The masked text with page furniture blank too. */
+  readonly text: string;
   /** Section number in the running heads, where they carry one. */
   readonly runningSection?: string;
 }
@@ -69,7 +71,18 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
     return depth === undefined ? made('text') : made('heading', depth);
   });
   const runningSection = [...running].sort((a, b) => b[1] - a[1])[0]?.[0];
-  return { lines, rows, furniture: blanked, runningSection };
+  return { lines, rows, furniture: blanked, runningSection, text: withoutFurniture(text, lines) };
+}
+
+function withoutFurniture(text: string, lines: readonly Line[]): string {
+  const parts: string[] = [];
+  let from = 0;
+  for (const { kind, start, end } of lines) {
+    if (kind !== 'furniture') continue;
+    parts.push(text.slice(from, start), ' '.repeat(end - start));
+    from = end;
+  }
+  return from === 0 ? text : parts.join('') + text.slice(from);
 }
 
 function* splitLines(source: string): Iterable<readonly [number, number]> {
@@ -129,7 +142,7 @@ function furnitureTexts(texts: readonly string[]): ReadonlySet<string> {
 
 const marks =
   /\b\d{2} ?\d{2} ?\d{2}\b|\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b.*\b\d{4}\b|\b\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}\b|\bpage\s+\d|^-?\s*\d{1,3}\s*-?$|\b\d{5}\s?-\s?\d{1,3}$/i;
-const verbs = /\b(?:shall|must|will|may|should|do not|is|are|be|provide|place|apply|cure|comply|submit|use)\b/i;
+const verbs = /\b(?:shall|must|will|may|should|do not|is|are|be|provide|comply)\b/i;
 const quantities = /\d\s*(?:%|°|percent|psi|MPa|mm|inch|in\.|ft|feet|hours?|days?|lb|kg)\b/i;
 
 const isRunningHead = (text: string): boolean =>

@@ -95,11 +95,11 @@ function mentionOf(
   }
   while (tokens[start]?.text === '-') start++;
   const run = tokens.slice(start, head.to);
-  const kept = run.filter(({ text, kind }) => kind === 'word' && !plainModifiers.has(text));
-  const headLength =
-    run.filter(({ kind }) => kind === 'word').length -
-    tokens.slice(start, head.from).filter(({ kind }) => kind === 'word').length;
-  const bare = kept.length <= headLength;
+  const kept = run.filter(
+    ({ text, kind, end }) => kind === 'word' && (!plainModifiers.has(text) || end === run.at(-1)?.end),
+  );
+  const modifiers = kept.filter(({ start: at }) => at < (tokens[head.from] as Token).start);
+  const bare = modifiers.length === 0;
   const name = kept.map(({ text }) => text).join(' ');
   return {
     from: start,

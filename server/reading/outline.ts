@@ -64,6 +64,8 @@ class Builder {
   #part?: number;
   #numbering = new Numbering('');
   #block?: Block;
+  /** Unlabelled text ending in a colon, over the labels that follow it in the article. */
+  #stem?: Block;
   /** A blank or furniture line came since the last text. */
   #gap = true;
 
@@ -173,6 +175,7 @@ class Builder {
       blocks: [],
     });
     this.#numbering = new Numbering(number || heading.title);
+    this.#stem = undefined;
   }
 
   get #article(): ArticleText {
@@ -195,8 +198,19 @@ class Builder {
 
   #open(label: Label, start: number, end: number, indent: number): void {
     const { start: base, blocks } = this.#article;
-    const { place, parent, level } = this.#numbering.open(label, indent, () => this.#endsWithColon());
-    this.#block = { kind: 'paragraph', start: start - base, end: end - base, place, label: label.name, level, parent };
+    const above = this.#endsWithColon() ? this.#block : undefined;
+    const { place, parent, level } = this.#numbering.open(label, indent, () => above !== undefined);
+    const stem = parent ?? (above?.label === '' ? above : this.#stem);
+    if (!parent) this.#stem = stem;
+    this.#block = {
+      kind: 'paragraph',
+      start: start - base,
+      end: end - base,
+      place,
+      label: label.name,
+      level,
+      parent: stem,
+    };
     this.#numbering.hold(this.#block);
     blocks.push(this.#block);
   }

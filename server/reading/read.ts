@@ -3,6 +3,7 @@ import type { Fact } from '../../rules/model/fact.ts';
 import type { Source, Span } from '../../rules/model/source.ts';
 import type { Article, Unread } from '../../rules/model/specification.ts';
 import { type ArticleReading, readArticle } from './article.ts';
+import { newArticles, nextParagraph } from './insertions.ts';
 import { linesOf } from './lines.ts';
 import { parse } from './markdown.ts';
 import { mask } from './mask.ts';
@@ -18,12 +19,12 @@ export function read(source: Source): Reading {
   const tree = parse(source.text);
   const masked = mask(source.text, tree);
   const lines = linesOf(source.text, masked, tree);
-  const outline = outlineOf(source.text, masked.text, lines);
+  const outline = outlineOf(source.text, lines.text, lines);
   const title = tokensOf(outline.title ?? '', 0, outline.title?.length ?? 0);
   const sectionNamed = namedIn(title, { from: 0, to: title.length });
   const readings = outline.articles.map((article, index) =>
     lifted(
-      readArticle(article, masked.text.slice(article.start, article.end), index, sectionNamed),
+      readArticle(article, lines.text.slice(article.start, article.end), index, sectionNamed),
       article,
       source.path,
     ),
@@ -33,14 +34,15 @@ export function read(source: Source): Reading {
     source,
     section: outline.section,
     title: outline.title,
-    outline: outlineItems(outline, masked.text),
-    articles: outline.articles.map((article) => articleOf(article, source.path)),
+    outline: outlineItems(outline, lines.text),
+    articles: outline.articles.map((article) => articleOf(article, source, outline.articles)),
+    newArticles: newArticles(source.text, outline.articles),
     facts,
     named: readings.flatMap((each) => each.named),
     unread: readings.flatMap((each) => each.unread),
     clauses: readings.reduce((sum, { clauses }) => sum + clauses, 0),
     furniture: lines.furniture,
-    signs: signsOf(source.path, masked.text, outline, facts),
+    signs: signsOf(source.path, lines.text, outline, facts),
   };
 }
 
@@ -75,11 +77,17 @@ function lifted(reading: ArticleReading, { start }: ArticleText, path: string): 
   };
 }
 
-function articleOf(
-  { number, title, part, region, start, end, titleStart, titleEnd }: ArticleText,
-  path: string,
-): Article {
+function articleOf(article: ArticleText, { path, text }: Source, all: readonly ArticleText[]): Article {
+  const { number, title, part, region, start, end, titleStart, titleEnd } = article;
   const titleSpan =
     titleStart < titleEnd ? { path, start: titleStart, end: titleEnd } : { path, start, end: Math.min(end, start + 1) };
-  return { number, title, part, region, span: { path, start, end }, titleSpan };
+  return {
+    number,
+    title,
+    part,
+    region,
+    span: { path, start, end },
+    titleSpan,
+    next: nextParagraph(text, article, all),
+  };
 }

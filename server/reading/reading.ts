@@ -1,7 +1,7 @@
 /** What reading one file gives: its outline, its articles, its facts, and what was not understood. */
 import type { Fact } from '../../rules/model/fact.ts';
 import type { Source } from '../../rules/model/source.ts';
-import type { Article, Region, Unread } from '../../rules/model/specification.ts';
+import type { Article, NewArticle, Region, Unread } from '../../rules/model/specification.ts';
 import type { MentionRead } from './mentions.ts';
 
 /** One line of the outline: a section, part, article or paragraph with the document's own number. Offsets into the text. */
@@ -38,6 +38,8 @@ export interface Reading {
   readonly title?: string;
   readonly outline: readonly OutlineItem[];
   readonly articles: readonly Article[];
+  /** Where a new article would go, by part. */
+  readonly newArticles: Readonly<Record<number, NewArticle>>;
   /** Lifted to offsets of the file. */
   readonly facts: readonly Fact[];
   readonly named: readonly NamedThere[];

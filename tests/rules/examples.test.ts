@@ -38,7 +38,7 @@ async function findingsIn(rule: Rule, text: string, example: Example): Promise<r
     ...(deicers && { deicers }),
   };
   const specification = assemble([read({ path: 'example.md', text })]);
-  const { findings, failures } = await check(specification, settings, [rule], {});
+  const { findings, failures } = await check(specification, settings, [rule]);
   expect(failures).toEqual([]);
   return findings;
 }

@@ -133,7 +133,9 @@ export function coldProtection(statement: Statement): ValueFact[] {
     .filter(
       ({ measure, owner }) =>
         (measure.dimension === 'duration' && owner?.id === 'protection') ||
-        (measure.dimension === 'stress' && /\b(?:freez\w*|frost|protect\w*|cold|insulat\w*)\b/.test(sentence)) ||
+        (measure.dimension === 'stress' &&
+          /\b(?:until|reach\w*|attain\w*|before|gain\w*)\b/.test(sentence) &&
+          /\b(?:freez\w*|frost|protect\w*|cold|insulat\w*)\b/.test(sentence)) ||
         (measure.dimension === 'temperature' && owner?.id === 'protection'),
     )
     .map((value) => valueFact('cold-protection', value, statement));

@@ -234,7 +234,12 @@ const silent = new Set([
 ]);
 
 export function curing(statement: Statement): ActFact[] {
-  if (silent.has(statement.region) || isOther(statement)) return [];
+  if (
+    silent.has(statement.region) ||
+    isOther(statement) ||
+    (holds(elsewhere, statement) && !/\bcur(?:e|ed|ing)\b/.test(allWords(statement)))
+  )
+    return [];
   const main = allWords(statement);
   const facts: ActFact[] = [];
   if (isDuty(statement, main))
@@ -311,6 +316,22 @@ function isLaid(statement: Statement, manner: CuringManner, main: string, inCuri
 }
 
 /** "before the compound", "compaction compound", "joint compound": not a method of this statement. */
+const elsewhere = words(
+  'subgrade',
+  'base',
+  'subbase',
+  'forms',
+  'fill',
+  'ground',
+  'soil',
+  'reinforcement',
+  'stockpile',
+  'mixing water',
+  'subgrades',
+  'aggregates',
+  'bed',
+);
+
 const isTaken = ({ tokens }: Statement, at: number, manner: CuringManner): boolean =>
   (manner === 'compound' &&
     /^(?:joint|patching|glazing|release|bituminous|levelling|leveling|caulking)$/.test(tokens[at - 1]?.text ?? '')) ||

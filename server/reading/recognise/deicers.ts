@@ -219,7 +219,7 @@ function care(statement: Statement): ActFact[] {
     facts.push(made('instruct'));
   if (
     /\binspect\w*|walk through|examine\b/.test(all) &&
-    /\b(?:spring|may|april|after the (?:first )?winter|first winter)\b/.test(all)
+    /\b(?:spring|in (?:may|april)|after the (?:first )?winter|first winter)\b/.test(all)
   )
     facts.push(made('inspect'));
   return facts;

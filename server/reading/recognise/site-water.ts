@@ -69,12 +69,14 @@ const once =
 
 export function siteWater(statement: Statement): ActFact[] {
   const main = mainWords(statement);
-  const tempers = /\b(?:re ?-? ?temper|temper)\w*\b/.test(main);
+  const tempers = /\b(?:re ?-? ?)?temper(?:ed|ing|s)?\b/.test(main);
   if (!tempers && (!/\bwater\b/.test(main) || !holds(adding, statement) || !holds(place, statement))) return [];
   if (holds(others, statement) && !/truck|mixer|load|slump|drum|site/.test(main)) return [];
   if (/\b(?:submit|ticket shows?|record)\w*\b/.test(main) && !/\badd water|may be added|be added\b/.test(main))
     return [];
   if (/\bwater reduc\w+|\bwater-reduc/.test(main) && !/\badd(?:ed)? water|water may\b/.test(main)) return [];
+  if (/\b(?:ticket|slip|record|amount of water|quantity)\b/.test(main) && statement.predication.force !== 'permit')
+    return [];
   const all = sentenceWords(statement);
   const manner = limited.test(all) && once.test(all) ? 'controlled' : 'uncontrolled';
   return [

@@ -58,12 +58,10 @@ const traitPhrases = new Phrases<Trait | 'none'>([
   ['precast', ['precast', 'precast concrete']],
   ['slipform', ['slipform', 'slipformed', 'slip formed', 'slip-form', 'extruded']],
   ['pervious', ['pervious', 'porous concrete', 'no fines', 'pervious concrete']],
-  ['lightweight', ['lightweight', 'lightweight concrete', 'structural lightweight']],
-  ['topping', ['topping', 'overlay', 'bonded topping']],
+  ['lightweight', ['lightweight concrete', 'structural lightweight']],
   ['snow-melt', ['snow melt', 'snow melting', 'hydronic', 'hydronically heated', 'heated by tubing', 'snowmelt']],
   ['high-early', ['high early strength', 'high early', 'high-early', 'type iii']],
   ['heated', ['heated', 'conditioned', 'kept above freezing']],
-  ['repair', ['repair of', 'existing walks']],
   [
     'none',
     [

@@ -342,7 +342,7 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
     ],
   ],
   [
-    ours('deicer', ['duration', 'stress']),
+    ours('deicer', ['duration']),
     [
       'de-icer',
       'deicer',
@@ -364,7 +364,7 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
     ],
   ],
   [
-    ours('protection', ['duration', 'temperature', 'stress']),
+    ours('protection', ['duration', 'temperature']),
     [
       'protect',
       'protection',
