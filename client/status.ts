@@ -51,5 +51,5 @@ export class StatusLine implements vscode.Disposable {
 export function unread(document: vscode.TextDocument): string {
   const shown = firstLook(opening(document));
   const seen = shown.length === 0 ? 'nothing of the kind' : shown.join(', ');
-  return `Not checked: the opening of a concrete specification section shows a section number line or words of concrete work, and one sign more. Seen here: ${seen}.`;
+  return `Not checked: the opening of a concrete specification section shows the number of a concrete section or words of concrete work, and one sign more. Seen here: ${seen}.`;
 }

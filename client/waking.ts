@@ -36,5 +36,5 @@ export function opening(document: vscode.TextDocument): string {
 
 function isReason(document: vscode.TextDocument): boolean {
   if (document.uri.scheme === 'file' && document.uri.path.endsWith(`/${projectFileName}`)) return true;
-  return 0 < vscode.languages.match(sections, document) && seemsSection(opening(document));
+  return 0 < vscode.languages.match(sections, document) && seemsSection(document.uri.path, opening(document));
 }

@@ -150,6 +150,7 @@ const symbolKinds: Readonly<Record<OutlineItem['kind'], SymbolKind>> = {
 export function documentSymbols(items: readonly OutlineItem[], text: TextDocument): DocumentSymbol[] {
   return items.map((item) => ({
     name: symbolName(item),
+    detail: item.kind === 'paragraph' ? item.title : '',
     kind: symbolKinds[item.kind],
     range: rangeIn(text, item),
     selectionRange: rangeIn(text, { start: item.titleStart, end: item.titleEnd }),
@@ -170,8 +171,8 @@ export function symbolList(items: readonly OutlineItem[], page: Page, container?
   ]);
 }
 
-/** "2.03 MIXTURES"; a paragraph goes by its number alone, or by its opening words where it has none. */
-function symbolName({ place, label, title }: OutlineItem): string {
-  const name = [place, title].filter(Boolean).join(' ').trim();
-  return name || label.trim() || '…';
+/** "2.03 MIXTURES"; a paragraph goes by its number alone, as a specifier cites it. */
+function symbolName({ kind, place, label, title }: OutlineItem): string {
+  if (kind === 'paragraph') return place || label;
+  return title.startsWith(place) ? title : `${place} ${title}`.trim();
 }

@@ -1,6 +1,6 @@
 /** One section from opening to closing, as a writer works on it: findings, their working, fixes, outline. */
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { Diagnostic } from 'vscode-languageserver-protocol';
+import type { Diagnostic, DocumentSymbol } from 'vscode-languageserver-protocol';
 import { Editor, pulling } from './editor.ts';
 import { changed, frostAndSalt, Job, paving } from './job.ts';
 
@@ -42,7 +42,7 @@ describe('the clean section', () => {
     const found = only(await editor.diagnostics(uri), 'water-added-to-surface');
     expect(found).toMatchObject({ severity: 1, source: 'First Winter' });
     expect(found.codeDescription).toEqual({ href: 'firstwinter:/rules/water-added-to-surface.md' });
-    expect(found.message.length).toBeLessThanOrEqual(120);
+    expect(String(found.message).length).toBeLessThanOrEqual(120);
     expect(editor.wordsAt(uri, found.range)).toContain('sprinkle the surface');
     await editor.replace(uri, sprinkled, shaken);
     expect(await editor.diagnostics(uri)).toEqual([]);
@@ -65,6 +65,19 @@ describe('the clean section', () => {
     const mixtures = products?.children?.find(({ name }) => name === '2.03 MIXTURES');
     expect(mixtures?.children).toContainEqual(named('2.03.B'));
     expect(editor.wordsAt(uri, mixtures!.selectionRange)).toContain('MIXTURES');
+  });
+
+  test('has an outline in which every title lies inside its own range, and every name is there', async () => {
+    const text = editor.text(uri);
+    const flat = (symbols: readonly DocumentSymbol[]): readonly DocumentSymbol[] =>
+      symbols.flatMap((each) => [each, ...flat(each.children ?? [])]);
+    const all = flat(await editor.symbols(uri));
+    expect(all.length).toBeGreaterThan(60);
+    for (const { name, range, selectionRange } of all) {
+      expect(name).not.toBe('');
+      expect(text.offsetAt(range.start)).toBeLessThanOrEqual(text.offsetAt(selectionRange.start));
+      expect(text.offsetAt(selectionRange.end)).toBeLessThanOrEqual(text.offsetAt(range.end));
+    }
   });
 
   test('states a value in both unit systems, with what is required and on whose word', async () => {
