@@ -98,14 +98,18 @@ function sayAct({ act }: ActFact): string {
 }
 
 /** The normal form, so that a reader sees how a value was understood. */
-export function sayMeasure({ min, max, target, plus, minus, unit }: Measure): string {
+function sayMeasure({ min, max, target, plus, minus, unit }: Measure): string {
   const parts = [
-    ...(target === undefined ? [] : [`${target}`]),
-    ...(plus === undefined && minus === undefined ? [] : [`plus ${plus ?? 0}, minus ${minus ?? 0}`]),
+    ...(target === undefined ? [] : [`${target}${sayTolerance(plus, minus)}`]),
     ...(min === undefined ? [] : [`at least ${min}`]),
     ...(max === undefined ? [] : [`at most ${max}`]),
   ];
   return `${parts.join(', ')} ${unit}`.trim();
+}
+
+function sayTolerance(plus: number | undefined, minus: number | undefined): string {
+  if (plus === undefined && minus === undefined) return '';
+  return plus === minus ? ` ± ${plus}` : ` plus ${plus ?? 0} minus ${minus ?? 0}`;
 }
 
 function unreadLines(unread: readonly Unread[], page: Page): Lines {

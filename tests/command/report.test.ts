@@ -35,6 +35,7 @@ const article = (number: string, title: string, start: number, end: number): Art
   region: 'mixtures',
   span: span(start, end),
   titleSpan: span(start),
+  next: { at: end, before: '\nC. ' },
 });
 
 const walks: SectionDocument = {
@@ -46,6 +47,7 @@ const walks: SectionDocument = {
   unread: [{ span: span(3), place: '2.03.A', words: 'Sand 3', reason: 'a number without a unit' }],
   clauses: 7,
   designStandard: false,
+  newArticles: {},
   handsTo: ['03 30 00'],
 };
 

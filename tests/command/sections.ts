@@ -29,6 +29,10 @@ PART 3 - EXECUTION
 
 A. Ticket-hall floor: steel trowel finish.
 
+3.02 CURING
+
+A. Cure ticket-hall floor with curing compound for 7 days.
+
 END OF SECTION
 `;
 

@@ -33,7 +33,7 @@ export async function readManuals(
     const home = await homes.of(file.absolute);
     const reading = read({ path: file.path, text: file.text });
     if (isSection({ file, reading }, home)) groups.set(home, [...(groups.get(home) ?? []), { file, reading }]);
-    else skipped.push({ path: file.path, reason: `${notASection}${signsOf(reading)}` });
+    else skipped.push({ path: file.path, reason: notASection(reading) });
   }
   return {
     manuals: [...groups].map(([home, members]) => toManual(home, members, flags)),
@@ -51,10 +51,10 @@ function isSection({ file, reading }: Member, home: Home): boolean {
   return isNamed || signsNeeded <= reading.signs.length;
 }
 
-const notASection = 'not concrete specification text';
-
-const signsOf = ({ signs }: Reading): string =>
-  signs.length === 0 ? '' : `, for ${signs.join(', ')} alone is no sign`;
+function notASection({ signs }: Reading): string {
+  const shown = signs.length === 0 ? 'no sign of it' : `one sign of it alone, ${signs.join(', ')}`;
+  return `not concrete specification text (${shown})`;
+}
 
 function toManual(home: Home, members: readonly Member[], flags: Flags): Manual {
   const specification = assemble(members.map(({ reading }) => reading));
