@@ -4,7 +4,7 @@ import type { Row } from '../model/table.ts';
 import { type AirTarget, airTargets, largestUsualAggregate } from '../tables/air.ts';
 import { sulfateWithoutPozzolan } from '../tables/cementitious.ts';
 import { mixtureLimits } from '../tables/mixture-limits.ts';
-import { aciLimits, airOf, knownClasses, onGround, type Situation } from './aci-limits.ts';
+import { aciLimits, airOf, knownClasses, type Situation } from './aci-limits.ts';
 import type { RequirementInput, Scope } from './requirement-input.ts';
 import { garageFloor } from './residential-limits.ts';
 import { bothUnits } from './unit-twins.ts';
@@ -37,7 +37,7 @@ function ifReinforced({ input, situation, scope, lawful }: Judged): Alternative 
   if (scope === 'residence' || input.prestressed === 'yes' || !situation.classes.includes('F3')) return undefined;
   const isJudged = scope === 'structure' || input.declared === 'yes';
   if (input.reinforced === 'no' || (isJudged && input.reinforced === 'yes')) return undefined;
-  const { value: limits } = aciLimits({ ...(scope === 'ground' ? onGround(situation) : situation), reinforced: 'yes' });
+  const { value: limits } = aciLimits({ ...situation, reinforced: 'yes' });
   if (scope === 'structure' && limits.wcm?.value.amount === lawful.wcm?.value.amount) return undefined;
   return { about: 'reinforced', given: 'reinforced with at least the minimum steel', limits };
 }

@@ -225,6 +225,8 @@ describe('what a ground slab leaves open', () => {
     expect(questions(reinforced)).toEqual([['reinforced', 'reinforced with at least the minimum steel', 0.4]]);
     expect(required(reinforced).alternatives[0]?.limits.chloride?.value).toBe(0.15);
     expect(questions({ ...reinforced, declared: 'yes' })).toEqual([]);
+    const unknown = required({ ...reinforced, reinforced: 'unknown' }).alternatives[0]?.limits;
+    expect([unknown?.wcm?.value.amount, unknown?.chloride?.value]).toEqual([0.4, 0.15]);
   });
 
   test('nothing is asked where nothing hangs on it', () => {
