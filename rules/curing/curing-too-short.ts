@@ -77,7 +77,7 @@ A. Cure shelter walks, Exposure Class F3: 3 days under wet burlap, then curing c
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-A. Cover shelter walks, Exposure Class F3, with wet burlap for 3 days. Then apply curing compound and leave it on.
+A. Cover shelter walks, Exposure Class F3, with wet burlap for 3 days, then apply curing compound and leave it on.
 `,
       'traffic is kept off, which is no curing': `
 SECTION 32 13 13 - CONCRETE PAVING

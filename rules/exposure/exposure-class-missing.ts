@@ -39,7 +39,7 @@ export default absence({
 SECTION 32 13 13 - CONCRETE PAVING
 PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
-     ^^^^^^^^^^^^^^^^^ No exposure class for bus lanes
+     ^^^^^^^^^^^^^^^^^ No exposure class for exterior bus lanes
 A. Concrete for exterior bus lanes: proportion for the local weather.
 `,
       'all numbers are there, the class is not': `

@@ -16,7 +16,8 @@ export default absence({
   outranks: ['bleed-water-not-addressed', 'over-finishing-not-limited'],
 
   when: (view) => view.isExposed && view.isFinishedByHand && (view.hasArticle('finishing') || view.says('finish')),
-  met: (view) => view.every('surface-water').some(({ force, act }) => force === 'ban' && act.object === 'surface'),
+  // What is allowed in so many words has a finding of its own and needs no second one that it is not forbidden.
+  met: (view) => view.every('surface-water').some(({ force, act }) => force !== 'state' && act.object === 'surface'),
   duty: 'surface-water',
   asks: 'clause',
   belongs: ['finishing', 'placing', 'quality'],

@@ -13,8 +13,6 @@ export default practice({
   clause: unitless(
     'Do not add water to the surface, from hose, brush, bucket or broom. Where the surface dries too fast use windbreaks, fogging into the air above the slab, or a film of evaporation retarder between operations, and finish none of it in.',
   ),
-  // What is allowed in so many words needs no second finding that it is not forbidden.
-  outranks: ['surface-water-ban-missing'],
 
   kind: 'surface-water',
   gate: 'any',

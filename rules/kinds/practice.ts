@@ -1,5 +1,6 @@
 /** The maker for what is done: an act that the text requires or allows and that harms the surface. */
 import { reaches } from '../model/binding.ts';
+import type { Force } from '../model/clause.ts';
 import { type ActFact, type ActKind, isAct } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
@@ -9,7 +10,9 @@ import { type View, viewsOf } from './view.ts';
 export interface Practice extends Stated {
   readonly kind: ActKind;
   readonly gate: RuleDefinition['gate'];
-  /** Is this act the harmful one? Asked only of acts that are required, permitted or recommended. */
+  /** Forces at which the act is the fault; by default it is required, permitted or recommended. */
+  readonly forces?: readonly Force[];
+  /** Is this act the harmful one? */
   readonly harmful: (fact: ActFact) => boolean;
   /** Which elements it harms. */
   readonly when: (view: View, fact: ActFact) => boolean;
@@ -31,7 +34,7 @@ export function practice(rule: Practice): RuleDefinition {
 function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
   for (const document of context.specification.documents) {
     for (const fact of document.facts) {
-      if (!isAct(fact) || fact.kind !== rule.kind || !isAllowed(fact) || !rule.harmful(fact)) continue;
+      if (!isAct(fact) || fact.kind !== rule.kind || !isOpen(rule, fact) || !rule.harmful(fact)) continue;
       const harmed = viewsOf(context).filter(
         (view) => reaches(fact.subject, view.element, document) && rule.when(view, fact) && !isSpared(view, fact),
       );
@@ -40,8 +43,10 @@ function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
   }
 }
 
-const isAllowed = ({ force, doubt }: ActFact): boolean =>
-  doubt === undefined && (force === 'require' || force === 'permit' || force === 'recommend');
+const allowing: readonly Force[] = ['require', 'permit', 'recommend'];
+
+const isOpen = ({ forces = allowing }: Practice, { force, doubt }: ActFact): boolean =>
+  doubt === undefined && forces.includes(force);
 
 /** A clause of its own that bans the act spares the element from what is allowed in general. */
 function isSpared(view: View, fact: ActFact): boolean {

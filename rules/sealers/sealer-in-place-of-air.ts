@@ -14,6 +14,8 @@ export default practice({
 
   kind: 'sealer-instead',
   gate: 'freezing',
+  // "Air may be omitted where a sealer is applied" releases from the air.
+  forces: ['require', 'permit', 'recommend', 'waive'],
   harmful: () => true,
   when: (view) => view.isExposed,
   message: ({ where, elements, fact }) =>
