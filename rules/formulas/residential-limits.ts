@@ -47,7 +47,7 @@ export function garageFloor(limits: Limits): Alternative | undefined {
 }
 
 /** The worst weathering of the list: its own word, or the one that a freezing class comes closest to. */
-export function weatheringOf(classes: readonly string[]): Weathering | undefined {
+function weatheringOf(classes: readonly string[]): Weathering | undefined {
   const named = classes.map((name) => weatheringOfClass.find((row) => row.class === name)?.weathering ?? name);
   return residentialStrengths.findLast(({ weathering }) => named.includes(weathering))?.weathering;
 }
