@@ -13,7 +13,7 @@ export function explainText(rule: Rule, page: Page): string {
     [style.strong(rule.title), style.faint(`${rule.id}, family ${rule.family}`)],
     labelled('Level', levelWords[rule.severity], width, column),
     labelled('Why', rule.reason, width, column),
-    citationLines(rule, width),
+    pointers(rule).flatMap((words, index) => labelled(index === 0 ? 'By' : '', words, width, column)),
     [style.strong('Clause, inch-pound'), ...indented(wrap(inchPound, width - 2), 2)],
     ...(metric === inchPound ? [] : [[style.strong('Clause, metric'), ...indented(wrap(metric, width - 2), 2)]]),
     ...exampleBlocks('Speaks', rule.examples.flagged, page),
@@ -46,7 +46,7 @@ const levelWords: Readonly<Record<Rule['severity'], string>> = {
 };
 
 /** Each pointer once: those that hold under every code first, then those of single codes. */
-function citationLines({ citations }: Rule, width: number): readonly string[] {
+export function pointers({ citations }: Rule): readonly string[] {
   const codes = new Map<string, CodeId[]>();
   for (const [code, own] of Object.entries(citations) as [CodeId, Rule['citations'][CodeId]][]) {
     for (const words of (own ?? []).map(sayCitation)) codes.set(words, [...(codes.get(words) ?? []), code]);
@@ -54,8 +54,7 @@ function citationLines({ citations }: Rule, width: number): readonly string[] {
   const all = Object.keys(citations).length;
   const shared = [...codes].filter(([, under]) => under.length === all).map(([words]) => words);
   const single = [...codes].filter(([, under]) => under.length < all);
-  const lines = [...shared, ...single.map(([words, under]) => `under ${list(under.map(nameOf))}: ${words}`)];
-  return lines.flatMap((words, index) => labelled(index === 0 ? 'By' : '', words, width, column));
+  return [...shared, ...single.map(([words, under]) => `under ${list(under.map(nameOf))}: ${words}`)];
 }
 
 const nameOf = (code: CodeId): string => codeNames[code];

@@ -28,7 +28,7 @@ type Row = readonly [label: string, text: string];
 
 function settingRows({ settings: { project, origins } }: Manual): readonly Row[] {
   const { code, codeAssumed, climate, deicers, aggregate, stage } = project;
-  const assumed = 'assumed: neither the settings nor the text names one';
+  const assumed = 'assumed: neither the settings nor a requirement of the text names one';
   return [
     ['Code', `${codeNames[code]}, ${codeAssumed ? assumed : sayFrom(origins.code)}`],
     ['Climate', climate === 'unknown' ? unknownClimate : `${climate}, ${sayFrom(origins.climate)}`],

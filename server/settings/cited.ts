@@ -14,7 +14,7 @@ export function citedCode(specification: Specification): CitedCode | undefined {
   const found = new Map<CodeId, { count: number; fact: NamedFact }>();
   for (const fact of specification.documents.flatMap((document) => document.facts)) {
     if (!isNamed(fact) || fact.kind !== 'standard' || fact.of !== 'requirement' || fact.force !== 'require') continue;
-    const code = codeOf(fact.value);
+    const code = codeOf(fact);
     if (code === undefined) continue;
     const entry = found.get(code);
     if (entry) entry.count++;
@@ -24,12 +24,12 @@ export function citedCode(specification: Specification): CitedCode | undefined {
   return best && { code: best[0], fact: best[1].fact };
 }
 
-/** The code that a designation stands for: "ACI 318-14", "ACI 301", "CSA A23.1". */
-function codeOf(designation: string): CodeId | undefined {
-  const text = designation.toUpperCase();
-  const [, aci, year] = /\bACI\s*(?:CODE-|SPEC-)?\s*(318|301)M?\b(?:\s*[-:]\s*(?:19|20)?(\d\d)\b)?/.exec(text) ?? [];
-  if (aci !== undefined) return year === undefined ? 'aci-318-19' : editionOf(Number(year));
-  return others.find(([pattern]) => pattern.test(text))?.[1];
+/** The code that a designation stands for; the edition is not part of it and stands in the clause. */
+function codeOf({ value, words }: NamedFact): CodeId | undefined {
+  const [, aci] = /^ACI (318|301)$/.exec(value) ?? [];
+  if (aci === undefined) return others[value];
+  const [, year] = new RegExp(`\\b${aci}M?-(?:19|20)?(\\d\\d)\\b`).exec(words) ?? [];
+  return year === undefined ? 'aci-318-19' : editionOf(Number(year));
 }
 
 /** The 318 edition in force beside a document of that year; 301-16 goes with 318-14, 301-20 with 318-19. */
@@ -38,10 +38,10 @@ function editionOf(year: number): CodeId {
   return year < 25 ? 'aci-318-19' : 'aci-318-25';
 }
 
-const others: readonly (readonly [RegExp, CodeId])[] = [
-  [/\bCSA\b.*\bA23\.1\b/, 'csa-a23-1-19'],
-  [/\bEN\s*206\b/, 'en-206'],
-  [/\bR\s*101\b/, 'aashto-r-101'],
-  [/\bIBC\b|INTERNATIONAL BUILDING CODE/, 'ibc'],
-  [/\bIRC\b|INTERNATIONAL RESIDENTIAL CODE/, 'irc'],
-];
+const others: Readonly<Partial<Record<string, CodeId>>> = {
+  'CSA A23.1': 'csa-a23-1-19',
+  'EN 206': 'en-206',
+  'AASHTO R 101': 'aashto-r-101',
+  IBC: 'ibc',
+  IRC: 'irc',
+};

@@ -224,6 +224,12 @@ describe('settings', () => {
     expect(settings.origin).toMatchObject({ climate: 'flag', deicers: 'project file', code: 'default' });
   });
 
+  test('without a project file the code is the one that the text requires', () => {
+    const citing = lowAir.replace('2.03 MIXTURES\n', '2.03 MIXTURES\n\nComply with ACI 318-14.\n');
+    const { settings } = json(run(folderWith({ 'walks.md': citing }), ['check', '.', '--format', 'json']).out);
+    expect(settings).toMatchObject({ code: 'aci-318-14', codeAssumed: false, origin: { code: 'text' } });
+  });
+
   test('the report says what is assumed and what is not given', () => {
     const { out } = run(folderWith({ 'walks.md': lowAir }), ['check', '.']);
     expect(out).toMatch(/^Code +ACI 318-19, assumed/m);

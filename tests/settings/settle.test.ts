@@ -56,20 +56,20 @@ test('flag beats file beats default, and each says so', () => {
 
 describe('the code a text asks for', () => {
   test.each([
-    ['ACI 318', 'aci-318-19'],
-    ['ACI 318-14', 'aci-318-14'],
-    ['ACI 318-11', 'aci-318-14'],
-    ['ACI 318M-19', 'aci-318-19'],
-    ['ACI CODE-318-25', 'aci-318-25'],
-    ['ACI 301', 'aci-318-19'],
-    ['ACI 301-16', 'aci-318-14'],
-    ['ACI 301-2020', 'aci-318-19'],
-    ['IBC', 'ibc'],
-    ['IRC', 'irc'],
-    ['CSA A23.1:19', 'csa-a23-1-19'],
-    ['EN 206', 'en-206'],
-  ])('%s gives %s', (standard, code) => {
-    const { project, origins } = settled({}, {}, citing(standard));
+    ['ACI 318', 'Comply with ACI 318.', 'aci-318-19'],
+    ['ACI 318', 'Comply with ACI 318-14 and ACI 301-20.', 'aci-318-14'],
+    ['ACI 318', 'Comply with ACI 318-11.', 'aci-318-14'],
+    ['ACI 318', 'Comply with ACI 318M-19.', 'aci-318-19'],
+    ['ACI 318', 'Comply with ACI CODE-318-25.', 'aci-318-25'],
+    ['ACI 301', 'Comply with ACI 301.', 'aci-318-19'],
+    ['ACI 301', 'Comply with ACI 301-16.', 'aci-318-14'],
+    ['ACI 301', 'Comply with ACI 301-2020.', 'aci-318-19'],
+    ['IBC', 'Comply with IBC 1904.', 'ibc'],
+    ['IRC', 'Comply with the IRC.', 'irc'],
+    ['CSA A23.1', 'Comply with CSA A23.1:19.', 'csa-a23-1-19'],
+    ['EN 206', 'Comply with EN 206-1.', 'en-206'],
+  ])('%s in "%s" gives %s', (value, words, code) => {
+    const { project, origins } = settled({}, {}, citing({ value, words }));
     expect(project).toMatchObject({ code, codeAssumed: false });
     expect(origins.code).toEqual({ from: 'text', path: 'job/walks.md', place: '1.02.A' });
   });
