@@ -2,6 +2,7 @@
 import type { Region, Unread } from '../../rules/model/specification.ts';
 import { boundInWords, farBound, withBound } from './bounding.ts';
 import { type Run, type Sentence, sentencesOf } from './clauses.ts';
+import { underHead } from './column-head.ts';
 import { designationsIn } from './designations.ts';
 import { type MeasureRead, measuresIn } from './measure.ts';
 import { type Named, namedIn } from './mentions.ts';
@@ -84,7 +85,7 @@ class ArticleReader implements ArticleReading {
     if (!silent.has(this.article.region))
       this.mentions.push({ named: namedIn(tokens, { from: 0, to: tokens.length }), block, tokens });
     const designations = designationsIn(this.text, tokens);
-    const measures = measuresIn(this.text, tokens, designations.taken);
+    const measures = measuresIn(this.text, tokens, designations.taken).map((value) => underHead(value, header));
     const around = this.#heading(block, header);
     const statements = sentences.flatMap((sentence) => {
       const meanings = meaningsIn(tokens, sentence);

@@ -118,22 +118,34 @@ function predicationsOf(tokens: readonly Token[], from: number, to: number): Pre
 /** Starts of predications: at `;` `:`, after `then` and `but`, and where a comma or "and" brings a verb or modal of its own. */
 function cutsIn(tokens: readonly Token[], from: number, to: number): number[] {
   const cuts = [from];
+  let closing = closingComma(tokens, from, to);
+  const cut = (at: number): void => {
+    cuts.push(at);
+    closing = closingComma(tokens, at, to);
+  };
   for (let at = from; at < to; at++) {
     const { text, spaced } = tokens[at] as Token;
-    const next = at + 1;
-    if (text === ';' || (text === ':' && tokens[next]?.spaced !== false) || (text === '—' && spaced)) cuts.push(next);
-    else if (text === ',' && next < to) {
-      const joined = /^(?:and|but|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
-      if (
-        opensVerb(tokens, tokens[joined]?.text === 'then' ? joined + 1 : joined) ||
-        (joined !== next && opensModal(tokens, joined))
-      )
-        cuts.push(next);
-    } else if ((text === 'but' || text === 'then') && tokens[at - 1]?.text !== ',') cuts.push(at);
-    else if (text === 'and' && tokens[at - 1]?.text !== ',' && (opensModal(tokens, next) || opensVerb(tokens, next)))
-      cuts.push(at);
+    if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced)) cut(at + 1);
+    else if (text === ',' && at !== closing && opensAfterComma(tokens, at + 1, to)) cut(at + 1);
+    else if (tokens[at - 1]?.text === ',') continue;
+    else if (text === 'but' || text === 'then') cut(at);
+    else if (text === 'and' && (opensModal(tokens, at + 1) || opensVerb(tokens, at + 1))) cut(at);
   }
   return cuts;
+}
+
+/** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
+function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {
+  if (to <= next) return false;
+  const joined = /^(?:and|but|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
+  const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
+  return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined));
+}
+
+/** "If bleed water persists, continue": the comma that closes an opening condition parts nothing. */
+function closingComma(tokens: readonly Token[], from: number, to: number): number {
+  const opening = turning.at(tokens, from, to);
+  return opening?.meaning === 'when' ? tokens.findIndex(({ text }, at) => from < at && at < to && text === ',') : -1;
 }
 
 const opensVerb = (tokens: readonly Token[], at: number): boolean => {

@@ -85,14 +85,28 @@ function noteTitle(drafts: Map<string, Draft>, reading: Reading): void {
   for (const each of titled.elements) note(drafts, reading, place, each);
 }
 
+const outdoors: ReadonlySet<ElementKind> = new Set<ElementKind>([
+  'walk',
+  'curb',
+  'ramp',
+  'steps',
+  'apron',
+  'drive',
+  'parking',
+  'plaza',
+  'pad',
+  'dock',
+]);
+
 /** "walks" after "shelter walks" are the shelter walks; a bare "slab" where something is named is whatever is named. */
 function isCovered(draft: Draft, drafts: ReadonlyMap<string, Draft>): boolean {
-  if (!draft.bare || /^(?:exterior|interior) /.test(draft.name)) return false;
+  if (!draft.bare) return false;
   const others = [...drafts.values()].filter(
     (other) => other !== draft && [...other.documents].some((path) => draft.documents.has(path)),
   );
-  if (groups.has(draft.kind) || draft.kind === 'pavement')
-    return others.some(({ kind }) => kind !== 'concrete' && kind !== 'footing' && kind !== 'wall');
+  const isInside = draft.name.startsWith('interior ');
+  if (isInside) return others.some(({ kind }) => kind === 'floor');
+  if (groups.has(draft.kind) || draft.kind === 'pavement') return others.some(({ kind }) => outdoors.has(kind));
   return others.some((other) => other.kind === draft.kind && !other.bare);
 }
 

@@ -16,7 +16,7 @@ import { numberAt } from './numbers.ts';
 import { Phrases } from './phrases.ts';
 import type { Token } from './tokens.ts';
 import { unitAt } from './unit-at.ts';
-import { toleranceWords } from './words/bounds.ts';
+import { plusOrMinus, toleranceWords } from './words/bounds.ts';
 import { imperialUnits, metricUnits } from './words/units.ts';
 
 /** A value in a clause, with the tokens it takes. */
@@ -29,6 +29,7 @@ export interface MeasureRead {
   readonly bounded: boolean;
 }
 
+const both = new Phrases<true>([[true, plusOrMinus]]);
 const tolerance = new Phrases<'both' | 'plus' | 'minus'>(toleranceWords);
 
 /** All values of a clause. Tokens in `taken` are numbers of something else (standards, sections, dates). */
@@ -57,7 +58,7 @@ function measureAt(
   bounds: ReturnType<typeof boundEnds>,
   taken: ReadonlySet<number>,
 ): MeasureRead | undefined {
-  const draft = choice(tokens, at) ?? valueAt(tokens, at, taken);
+  const draft = choice(tokens, at) ?? toleranceAlone(tokens, at) ?? valueAt(tokens, at, taken);
   if (!draft) return undefined;
   const bound = boundBefore(tokens, at, bounds);
   const bounded = bound !== undefined ? applyBound(draft, bound) : applyBoundAfter(tokens, draft);
@@ -172,6 +173,13 @@ function otherSide(tokens: readonly Token[], draft: Draft): Draft | undefined {
 const isTolerance = (value: Draft, amount: Draft): boolean =>
   (amount.unit === undefined || value.unit === undefined || sameDimension(amount.unit, value.unit)) &&
   (amount.target as number) < Math.max(Math.abs(value.target ?? value.max ?? 0), 1e-9);
+
+/** "a tolerance of plus or minus 1.5 percent", said apart from the value that it is for. */
+function toleranceAlone(tokens: readonly Token[], at: number): Draft | undefined {
+  const behind = [1, 2, 3, 4, 5].some((back) => back <= at && both.at(tokens, at - back, at)?.to === at);
+  const draft = behind ? single(tokens, at) : undefined;
+  return draft?.unit ? { ...draft, target: undefined, plus: draft.target, minus: draft.target } : undefined;
+}
 
 /** "[4] [6] percent": the writer has not chosen yet. */
 function choice(tokens: readonly Token[], at: number): Draft | undefined {

@@ -215,3 +215,6 @@ export const toleranceWords: readonly (readonly ['both' | 'plus' | 'minus', read
   ['plus', ['plus', '+']],
   ['minus', ['minus']],
 ];
+
+/** The signs of a tolerance that needs no value before it. */
+export const plusOrMinus: readonly string[] = ['±', '+/-', '+-', 'plus or minus', 'plus/minus', 'plus and minus'];

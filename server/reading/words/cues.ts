@@ -257,7 +257,6 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
       'before',
       'after',
       'in case',
-      'provided',
       'provided that',
       'during',
       'as soon as',
@@ -271,7 +270,6 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
       'only when',
       'in order to',
       'which',
-      'following',
     ],
   ],
   [
