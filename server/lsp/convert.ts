@@ -96,20 +96,22 @@ export function markdownHover(value: string, range: Range): Hover {
   return { contents: { kind: MarkupKind.Markdown, value }, range };
 }
 
-/** One suggestion as a quick fix for the diagnostics that it mends; undefined where a text to edit is not at hand. */
+/**
+ * What a finding suggests, as a quick fix for the diagnostics that it mends; undefined where it suggests nothing or the
+ * text to edit is not at hand. The title says what it is about: several may be offered for one place.
+ */
 export function quickFix(
-  suggestion: Suggestion,
+  { rule, suggestion }: Finding,
   mended: Diagnostic[],
   pages: Pages,
   abilities: Abilities,
 ): CodeAction | undefined {
-  const edit = workspaceEdit(suggestion, pages, abilities);
+  const edit = suggestion && workspaceEdit(suggestion, pages, abilities);
   if (!edit) return undefined;
   const decided = suggestion.mechanical ? '' : ' (engineer to decide)';
-  const kind = CodeActionKind.QuickFix;
   return {
-    title: `${suggestion.title}${decided}`,
-    kind,
+    title: `${suggestion.title}: ${rule.replaceAll('-', ' ')}${decided}`,
+    kind: CodeActionKind.QuickFix,
     diagnostics: mended,
     isPreferred: suggestion.mechanical,
     edit,

@@ -16,7 +16,7 @@ export function findingMarkdown(finding: Finding): string {
       because.map((each) => [each.place, each.message].filter(Boolean).join(': ')),
     ),
     0 < steps.length ? `Working:\n\n${numbered(steps.map(sayStep))}` : undefined,
-    headed('Why it counts as exterior', evidence.map(sayEvidence)),
+    headed('Why it counts as exterior', sayEvidence(evidence)),
     headed('By', citations.map(sayCitation)),
     suggestion && `Suggested: ${plain(suggestion.title)}`,
     caution,
@@ -44,11 +44,15 @@ function headed(title: string, lines: readonly string[]): string | undefined {
   return lines.length === 0 ? undefined : `${title}:\n\n${listed(lines)}`;
 }
 
-function sayEvidence({ element, band, points, cues }: ElementEvidence): string {
-  const because = cues.map(
-    ({ words, place, points: own }) => `"${words}" ${[place, signed(own)].filter(Boolean).join(', ')}`,
+/** The first element has the best evidence; it is shown in full, the others by their sum. */
+function sayEvidence([first, ...others]: readonly ElementEvidence[]): readonly string[] {
+  if (!first) return [];
+  const cues = first.cues.map(
+    ({ words, place, points }) => `"${words}" ${[place, signed(points)].filter(Boolean).join(', ')}`,
   );
-  return [`${element}: ${band}, ${signed(points)} points`, ...because].join('; ');
+  return [[sayBand(first), ...cues].join('; '), ...(others.length === 0 ? [] : [others.map(sayBand).join('; ')])];
 }
+
+const sayBand = ({ element, band, points }: ElementEvidence): string => `${element}: ${band}, ${signed(points)} points`;
 
 const signed = (points: number): string => (points < 0 ? String(points) : `+${points}`);

@@ -1,7 +1,7 @@
 /** The sections that are read together and checked as one: those under one project file, or one document alone. */
 import { rules } from '../../rules/index.ts';
-import type { Specification } from '../../rules/model/specification.ts';
-import { type Checked, check } from '../checking.ts';
+import type { Context } from '../../rules/model/rule.ts';
+import { type Checked, checkByRule } from '../checking.ts';
 import { assemble } from '../reading/assemble.ts';
 import { isListed, type Settings, type SettingsFile, settle } from '../settings.ts';
 import type { Host, Listed } from './host.ts';
@@ -14,7 +14,8 @@ export interface Whole {
   readonly id: string;
   readonly pages: readonly Page[];
   readonly settings: Settings;
-  readonly specification: Specification;
+  /** What the rules were given. */
+  readonly context: Context;
   readonly checked: Checked;
 }
 
@@ -89,20 +90,25 @@ export class Manual {
     const pages = await this.pages(current);
     if (!pages || !current()) return undefined;
     if (this.last && samePages(this.last.pages, pages)) return this.last;
-    await this.desk.host.breathe();
-    if (!current()) return undefined;
-    const whole = this.judged(pages);
-    this.last = whole;
+    const whole = await this.judged(pages, current);
+    if (whole) this.last = whole;
     return whole;
   }
 
-  private judged(pages: readonly Page[]): Whole {
+  private async judged(pages: readonly Page[], current: () => boolean): Promise<Whole | undefined> {
     const sections = pages.filter((page) => this.isSection(page));
     const specification = assemble(sections.map(({ reading }) => reading));
     const paths = new Map(sections.map(({ path }) => [path, this.fromProject(path)]));
     const settings = settle({ flags: {}, file: this.project?.file, paths, specification });
-    const checked = check(specification, settings.project, rules, settings.levels);
-    return { id: `${++results}`, pages, settings, specification, checked };
+    const turns = checkByRule(specification, settings.project, rules, settings.levels);
+    for (let turn = turns.next(); ; turn = turns.next()) {
+      if (turn.done) {
+        const context = { specification, project: settings.project };
+        return { id: `${++results}`, pages, settings, context, checked: turn.value };
+      }
+      await this.desk.host.breathe();
+      if (!current()) return undefined;
+    }
   }
 
   /** Each document as it now stands, the open ones as the editor has them; undefined once a change made it pointless. */

@@ -1,18 +1,18 @@
 /** The page of a rule as Markdown, rendered from the rule itself. */
-import type { CodeId, Level } from '../../rules/model/project.ts';
-import type { Citation, Example, Rule } from '../../rules/model/rule.ts';
-import { exampleText } from '../render/explain.ts';
-import { codeNames, sayCitation } from '../render/words.ts';
+import type { Level } from '../../rules/model/project.ts';
+import type { Example, Rule } from '../../rules/model/rule.ts';
+import { exampleText, pointers } from '../render/explain.ts';
 import { projectFileName } from '../settings.ts';
 import { caution, listed, paragraphs, plain } from './markdown.ts';
 
-export function ruleMarkdown({ id, family, title, severity, reason, citations, clause, examples }: Rule): string {
+export function ruleMarkdown(rule: Rule): string {
+  const { id, family, title, severity, reason, clause, examples } = rule;
   return `${paragraphs([
     `# ${plain(title)}`,
     `${levelWords[severity]}. Rule \`${id}\`, family \`${family}\`.`,
     plain(reason),
     '## By whose word',
-    ...Object.entries(citations).map(([code, own]) => citationsUnder(code as CodeId, own)),
+    listed(pointers(rule)),
     caution,
     '## What to write',
     clauses(clause.inchPound, clause.metric),
@@ -33,10 +33,6 @@ const levelWords: Readonly<Record<Level, string>> = {
   note: 'Note',
   off: 'Off unless a project switches it on',
 };
-
-function citationsUnder(code: CodeId, citations: readonly Citation[]): string {
-  return `${codeNames[code]}:\n\n${listed(citations.map(sayCitation))}`;
-}
 
 const clauses = (inchPound: string, metric: string): string =>
   inchPound === metric ? quoted(inchPound) : paragraphs([quoted(inchPound), 'Metric:', quoted(metric)]);

@@ -1,5 +1,5 @@
 /** What there is to say of a document as a whole: one line at a glance, and the longer answer to why it is or is not checked. */
-import { viewsOf } from '../../rules/kinds/view.ts';
+import { type View, viewsOf } from '../../rules/kinds/view.ts';
 import type { Severity } from '../../rules/model/project.ts';
 import type { Finding } from '../checking.ts';
 import { count, list } from '../render/layout.ts';
@@ -29,7 +29,7 @@ export function whyText(answer: Answer): string {
 function whyChecked(answer: Answer): readonly string[] {
   const { page, whole, manual, findings } = answer;
   const { reading } = page;
-  const others = whole.specification.documents.length - 1;
+  const others = whole.context.specification.documents.length - 1;
   const folded = foldedNotes(findings);
   return [
     manual.isNamed(page.path)
@@ -71,16 +71,18 @@ function counts(findings: readonly Finding[]): string {
 
 /** "F3 (stated 1.03.A)", "F2 (by evidence)"; empty where nothing named in the document is known to freeze. */
 function exposureOf({ page, whole }: Answer): string {
-  const context = { specification: whole.specification, project: whole.settings.project };
-  const views = viewsOf(context).filter(({ element }) => element.documents.includes(page.path));
-  const classes = views.flatMap((view) => {
-    if (view.freezeClass === undefined) return [];
-    const place = view.isDeclared ? view.names('exposure-class')[0]?.place : undefined;
-    return [
-      `${view.freezeClass} (${view.isDeclared ? `stated ${place ?? 'in the project file'}`.trim() : 'by evidence'})`,
-    ];
-  });
-  return list([...new Set(classes)]);
+  const grounds = new Map<string, string>();
+  for (const view of viewsOf(whole.context)) {
+    if (view.freezeClass === undefined || !view.element.documents.includes(page.path)) continue;
+    const stated = view.isDeclared ? statedAt(view) : undefined;
+    grounds.set(view.freezeClass, grounds.get(view.freezeClass) || stated || '');
+  }
+  return list([...grounds].map(([name, ground]) => `${name} (${ground || 'by evidence'})`));
+}
+
+function statedAt(view: View): string {
+  const place = view.names('exposure-class')[0]?.place;
+  return place ? `stated ${place}` : 'stated';
 }
 
 function settingsLines({ project, origins }: Settings): readonly string[] {

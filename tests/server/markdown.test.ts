@@ -26,6 +26,7 @@ const finding: Finding = {
       points: 9,
       cues: [{ words: 'walks', place: '1.01.A', points: 6 }],
     },
+    { element: 'curbs', band: 'medium exterior', points: 4, cues: [] },
   ],
   because: [{ at: { path: 'b.md', start: 1, end: 2 }, place: '1.03.A', message: 'Class F3 is stated here' }],
   steps: [
@@ -64,6 +65,7 @@ Working:
 Why it counts as exterior:
 
 - shelter walks: strong exterior, +9 points; "walks" 1.01.A, +6
+- curbs: medium exterior, +4 points
 
 By:
 
@@ -111,8 +113,8 @@ describe('the page of a rule', () => {
   };
   const page = ruleMarkdown(rule);
 
-  test('names its ground by code, and offers the clause once where both unit systems agree', () => {
-    expect(page).toContain('ACI 318-19:\n\n- ACI 318-19, Table 19.3.2.1 (seen second hand)');
+  test('names its ground, and offers the clause once where both unit systems agree', () => {
+    expect(page).toContain('## By whose word\n\n- ACI 318-19, Table 19.3.2.1 (seen second hand)');
     expect(page.split('> Limit w/cm to 0.45 \\[0.40\\].')).toHaveLength(2);
     expect(ruleMarkdown({ ...rule, clause: { ...rule.clause, metric: 'Other' } })).toContain('Metric:\n\n> Other');
   });

@@ -31,7 +31,7 @@ function fixesAt(
     .filter(({ span }) => span.start <= end && start <= span.end)
     .flatMap((finding) => {
       const mended = diagnosticsFor(finding, page, context.diagnostics);
-      const fix = finding.suggestion && quickFix(finding.suggestion, mended, whole.pages, abilities);
+      const fix = quickFix(finding, mended, whole.pages, abilities);
       return fix ? [fix] : [];
     });
 }

@@ -17,21 +17,18 @@ export function offerHover({ connection, documents, manuals }: Session): void {
   });
 }
 
-/** Findings first; a value says more only where no finding speaks of it. */
+/** Findings first; a value that a finding stands on has been said by it. */
 function hoverAt({ page, whole, findings }: Answer, offset: number): Hover | null {
   const found = findings.filter(({ span }) => touches(span, offset));
-  if (0 < found.length) {
-    const [first] = found as [(typeof found)[number]];
-    return markdownHover(found.map(findingMarkdown).join('\n\n---\n\n'), rangeIn(page.text, first.span));
-  }
-  const values = page.reading.facts.filter(isValue).filter(({ spans }) => spans.some((span) => touches(span, offset)));
-  const span = values[0]?.spans.find((span) => touches(span, offset));
+  const values = page.reading.facts.filter(isValue).flatMap((fact) => {
+    const span = fact.spans.find((span) => touches(span, offset));
+    return span && !found.some((finding) => isSame(finding.span, span)) ? [{ fact, span }] : [];
+  });
+  const span = found[0]?.span ?? values[0]?.span;
   if (!span) return null;
-  const context = { specification: whole.specification, project: whole.settings.project };
-  return markdownHover(
-    values.map((fact) => valueMarkdown(fact, context)).join('\n\n---\n\n'),
-    rangeIn(page.text, span),
-  );
+  const texts = [...found.map(findingMarkdown), ...values.map(({ fact }) => valueMarkdown(fact, whole.context))];
+  return markdownHover([...new Set(texts)].join('\n\n---\n\n'), rangeIn(page.text, span));
 }
 
 const touches = ({ start, end }: Span, offset: number): boolean => start <= offset && offset <= end;
+const isSame = (a: Span, b: Span): boolean => a.start === b.start && a.end === b.end;
