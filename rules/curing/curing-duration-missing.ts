@@ -21,10 +21,11 @@ export default absence({
   met: (view) => endlessWays(view).length === 0,
   duty: 'curing',
   asks: 'clause',
+  lackedBy: (view) => endlessWays(view)[0]?.statement,
   belongs: ['curing', 'finishing', 'placing'],
   required: (view) => `${daysAsked(view)} days`,
-  message: ({ elements, views: [view] }) =>
-    `Curing of ${elements} in ${placeOf(view)} has no length of time; ${daysAsked(view)} days is asked`,
+  message: ({ elements, where, views: [view] }) =>
+    `Curing of ${elements} in ${where} has no length of time; ${daysAsked(view)} days is asked`,
   detail: ([view]) =>
     endlessWays(view).length < curingWays(view).length
       ? 'The length given for one of the alternatives says nothing of the others.'
@@ -36,31 +37,31 @@ export default absence({
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ Curing of shelter walks in 3.06.A has no length of time; 7 days is asked
 A. Cure shelter walks, Exposure Class F3, with curing compound.
+   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Curing of shelter walks in 3.06.A has no length of time; 7 days is asked
 `,
       'as long as necessary': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ has no length of time
 A. Keep the bus apron, Exposure Class F3, moist as long as necessary.
+   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ has no length of time
 `,
       'adequate for the weather': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ has no length of time
 A. Curing of plaza slabs, exterior, shall be adequate for the weather.
+   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ has no length of time
 `,
       'one alternative has a time, the other has none': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ in 3.06.A.2 has no length of time
 A. Cure shelter walks, Exposure Class F3, by one of the following methods:
 1. Keep burlap wet for 7 days.
 2. Apply curing compound.
+         ^^^^^^^^^^^^^^^ in 3.06.A.2 has no length of time
 `,
     },
     clean: {
@@ -104,5 +105,3 @@ A. Cure shelter walks for 7 days by one of the following methods:
 /** Ways that give neither days nor a strength at which they end. */
 const endlessWays = (view: View): readonly Way[] =>
   curingWays(view).filter(({ durations, ends }) => durations.length === 0 && ends.length === 0);
-
-const placeOf = (view: View): string => endlessWays(view)[0]?.place || 'this section';

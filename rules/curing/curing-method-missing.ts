@@ -3,6 +3,7 @@ import { absence } from '../kinds/absence.ts';
 import { curingWays } from '../kinds/curing-plan.ts';
 import { protecting } from '../kinds/define.ts';
 import type { View } from '../kinds/view.ts';
+import type { ValueFact } from '../model/fact.ts';
 import { clauses, grounds } from '../tables/clauses.ts';
 import { curingMaterials } from '../tables/curing-materials.ts';
 
@@ -25,13 +26,14 @@ export default absence({
     'sheet-cure-standard-missing',
   ],
 
-  when: (view) => view.isExposed && view.isFlatwork && durationOf(view) !== undefined,
-  met: (view) => curingWays(view).every(({ methods }) => methods.length > 0),
+  when: (view) => view.isExposed && view.isFlatwork,
+  met: (view) => durationOf(view) === undefined,
   duty: 'curing',
   asks: 'clause',
+  lackedBy: durationOf,
   belongs: ['curing', 'finishing', 'placing'],
   message: ({ elements, where, views: [view] }) =>
-    `${where} cures ${elements} for ${durationOf(view)} but names no method`,
+    `${where} cures ${elements} for ${durationOf(view)?.value.asWritten} but names no method`,
   lines: [
     {
       text: 'when curing starts',
@@ -51,22 +53,22 @@ export default absence({
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ 3.06 cures shelter walks for 7 days but names no method
 A. Cure shelter walks, Exposure Class F3, for 7 days.
+                                              ^^^^^^ 3.06.A cures shelter walks for 7 days but names no method
 `,
       'approved means': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ names no method
 A. Cure the bus apron, Exposure Class F3, for 7 days by approved means.
+                                              ^^^^^^ names no method
 `,
       'continuous for a week': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.06 CURING
-     ^^^^^^ names no method
 A. Curing of plaza slabs, exterior, shall be continuous for one week.
+                                                            ^^^^^^^^ names no method
 `,
     },
     clean: {
@@ -98,9 +100,11 @@ A. Cure shelter walks for 7 days in accordance with ACI 308.1.
   },
 });
 
-/** The length of time as written. */
-const durationOf = (view: View): string | undefined =>
-  curingWays(view).flatMap(({ durations }) => durations)[0]?.value.asWritten;
+/** The statement of time to which no method belongs. */
+function durationOf(view: View): ValueFact | undefined {
+  const bare = curingWays(view).find(({ methods }) => methods.length === 0);
+  return bare?.durations[0];
+}
 
 const isWithoutStart = (fact: ReturnType<typeof curingWays>[number]['facts'][number]): boolean =>
   !('act' in fact) || fact.act.time === undefined;

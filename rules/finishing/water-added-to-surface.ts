@@ -19,8 +19,7 @@ export default practice({
   // A wetted broom has a card of its own.
   harmful: ({ act }) => act.object !== 'broom',
   when: (view) => view.isFlatwork,
-  message: ({ where, elements, words }) =>
-    `${where} lets water be put on the fresh surface of ${elements} ("${words}"); finish without it`,
+  message: ({ where, elements, words }) => `${where} puts water on the fresh surface of ${elements} ("${words}")`,
   level: milderIndoors,
 
   examples: {

@@ -1,4 +1,5 @@
 /** The maker for silences: something that should be required somewhere is required nowhere. */
+import type { Fact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import type { Span } from '../model/source.ts';
@@ -19,7 +20,9 @@ export interface Absence extends Stated {
   readonly duty: Duty;
   /** Values that an owner's design standard leaves to the designer are not missing there. */
   readonly asks: 'value' | 'clause';
-  /** Articles in which the requirement belongs, best first; the finding is anchored on the heading of the first found. */
+  /** The statement that lacks it: the finding stands on these words, not on a heading. */
+  readonly lackedBy?: (view: View) => Fact | undefined;
+  /** Articles in which the requirement belongs, best first; without a statement the heading of the first found is marked. */
   readonly belongs: readonly [Region, ...Region[]];
   /** What and where; `elements` is ready to print, `where` the article. */
   readonly message: (about: { readonly elements: string; readonly where: string; readonly views: Views }) => string;
@@ -45,11 +48,13 @@ function isAnswered(rule: Absence, view: View): boolean {
   return rule.met(view) || view.supplied(rule.duty);
 }
 
-/** By the document that should hold the requirement, and by what is required. */
+/** By the statement that lacks it or the document that should hold it, and by what is required. */
 function grouped(rule: Absence, views: readonly View[]): Iterable<readonly View[]> {
   const groups = new Map<string, View[]>();
   for (const view of views) {
-    const key = `${home(rule, view).path}\n${rule.required?.(view) ?? ''}`;
+    const at = rule.lackedBy?.(view)?.spans[0];
+    const place = at ? `${at.path} ${at.start}` : home(rule, view).path;
+    const key = `${place}\n${rule.required?.(view) ?? ''}`;
     groups.set(key, [...(groups.get(key) ?? []), view]);
   }
   return groups.values();
@@ -60,9 +65,10 @@ function finding(rule: Absence, views: Views): RuleFinding {
   const document = home(rule, view);
   const article = articleFor(document, rule.belongs);
   const elements = views.map((each) => each.element);
-  const where = article?.number || document.section || 'this section';
+  const statement = rule.lackedBy?.(view);
+  const where = statement?.place || article?.number || document.section || 'this section';
   return {
-    at: anchor(document, article),
+    at: statement?.spans[0] ?? anchor(document, article),
     message: fitted(elements, (names) => rule.message({ elements: names, where, views })),
     detail: [rule.detail?.(views), carried(rule, views)].filter(Boolean).join(' ') || undefined,
     required: rule.required?.(view),

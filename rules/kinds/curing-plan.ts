@@ -17,8 +17,8 @@ export interface Way {
   readonly ends: readonly Fact[];
   /** Everything that was said of this way. */
   readonly facts: readonly Fact[];
-  /** Where the way is set: its own label, else the first paragraph on curing. */
-  readonly place: string;
+  /** The statement that sets it: its own duty to cure, else the first that is said of it. */
+  readonly statement: Fact;
 }
 
 /** Empty where nothing is said about curing the element. */
@@ -26,7 +26,7 @@ export function curingWays(view: View): readonly Way[] {
   const facts = curingFacts(view);
   const shared = facts.filter(({ among }) => among === undefined);
   const alternatives = alternativesIn(facts);
-  if (alternatives.length === 0) return shared.length > 0 ? [wayOf(shared, [])] : [];
+  if (alternatives.length === 0) return isSome(shared) ? [wayOf(shared, [])] : [];
   return alternatives.map((own) => wayOf(own, shared));
 }
 
@@ -67,14 +67,19 @@ const curingFacts = (view: View): readonly Fact[] =>
     .filter(({ force }) => force !== 'ban' && force !== 'waive')
     .sort((a, b) => inReadingOrder(a.spans[0], b.spans[0]));
 
+type Some = readonly [Fact, ...Fact[]];
+const isSome = (facts: readonly Fact[]): facts is Some => facts.length > 0;
+
 /** Members of one list share an id; facts under one label of it, and under the labels below that, are one alternative. */
-function alternativesIn(facts: readonly Fact[]): readonly (readonly Fact[])[] {
-  const alternatives = new Map<string, Fact[]>();
+function alternativesIn(facts: readonly Fact[]): readonly Some[] {
+  const alternatives = new Map<string, [Fact, ...Fact[]]>();
   for (const fact of facts) {
     if (fact.among === undefined) continue;
     const members = facts.filter(({ among }) => among === fact.among);
     const key = `${fact.among}\n${rootOf(fact.place, members)}`;
-    alternatives.set(key, [...(alternatives.get(key) ?? []), fact]);
+    const known = alternatives.get(key);
+    if (known) known.push(fact);
+    else alternatives.set(key, [fact]);
   }
   return [...alternatives.values()];
 }
@@ -88,7 +93,7 @@ function rootOf(place: string, members: readonly Fact[]): string {
 const namesNothing: ReadonlySet<string> = new Set<CuringManner>(['approved']);
 const hasDays: ReadonlySet<string> = new Set<CuringDuty>(['basic', 'additional', 'extended wet']);
 
-function wayOf(own: readonly Fact[], shared: readonly Fact[]): Way {
+function wayOf(own: Some, shared: readonly Fact[]): Way {
   const facts = [...own, ...shared];
   const acts = facts.filter((fact): fact is ActFact => 'act' in fact);
   const isMethod = ({ kind, act }: ActFact) => kind === 'curing-method' && !namesNothing.has(act.manner ?? '');
@@ -98,6 +103,6 @@ function wayOf(own: readonly Fact[], shared: readonly Fact[]): Way {
     durations: facts.filter((fact): fact is ValueFact => fact.kind === 'curing-duration'),
     ends: [...facts.filter(({ kind }) => kind === 'curing-strength'), ...acts.filter(isTyped)],
     facts,
-    place: own[0]?.place ?? '',
+    statement: own.find(({ kind }) => kind === 'curing') ?? own[0],
   };
 }

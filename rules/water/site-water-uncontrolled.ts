@@ -23,7 +23,7 @@ export default practice({
   harmful: ({ act }) => act.manner !== 'controlled',
   when: (view) => view.isExposed,
   message: ({ where, elements, words }) =>
-    `${where} lets water into the concrete of ${elements} at the site without limit ("${words}")`,
+    `${where} allows water at the site without limit for ${elements} ("${words}")`,
   detail: () => 'It neither holds the water to the w/cm of the mixture nor allows one addition only, before discharge.',
 
   examples: {
@@ -33,7 +33,7 @@ SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.02 PLACING CONCRETE
 A. Shelter walks are Exposure Class F3. Add water at the site to restore slump.
-                                        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ at the site without limit
+                                        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ allows water at the site without limit
 `,
       'the finisher decides': `
 SECTION 32 13 13 - CONCRETE PAVING
