@@ -11,7 +11,7 @@ import type {
   Subject,
   ValueFact,
 } from './fact.ts';
-import type { Element, ElementKind, SectionDocument, Specification } from './specification.ts';
+import type { Cue, Element, ElementKind, SectionDocument, Specification } from './specification.ts';
 
 /** Facts of one kind that reach the element, at the most specific level at which the text speaks; empty if it is silent. */
 export function about(specification: Specification, element: Element, kind: PropertyKind): readonly ValueFact[];
@@ -78,6 +78,8 @@ const groups: Readonly<Partial<Record<ElementKind, readonly ElementKind[]>>> = {
   concrete: [...flatwork, 'slab', 'floor', 'deck', 'wall', 'footing', 'flatwork', 'other'],
 };
 
-const isOutdoor = (element: Element): boolean => element.cues.some((cue) => cue.kind === 'outdoor-noun');
-const isIndoor = (element: Element): boolean =>
-  element.cues.some((cue) => cue.kind === 'indoor-noun') && !isOutdoor(element);
+/** A noun, a class or a section that can only be outdoors: what is said of interior work alone does not reach it. */
+const isOutdoor = ({ cues }: Element): boolean => cues.some(({ kind }) => outdoors.has(kind));
+const outdoors: ReadonlySet<Cue['kind']> = new Set(['outdoor-noun', 'outdoor-section', 'freeze-class']);
+const isIndoor = ({ cues }: Element): boolean =>
+  cues.some(({ kind }) => kind === 'indoor-noun') && cues.every(({ kind }) => kind !== 'outdoor-noun');
