@@ -32,10 +32,12 @@ export function allAbout(specification: Specification, element: Element, kind: F
 
 /** Does a statement with this subject, made in `document`, speak about the element? */
 export function reaches(subject: Subject, element: Element, document: SectionDocument): boolean {
-  if (closeness(subject, element) === 0) return false;
-  if (isGeneral(subject)) return element.documents.includes(document.path);
-  return true;
+  const near = closeness(subject, element);
+  // "Slabs" in one section say nothing of what only another section names; a full name does.
+  return element.documents.includes(document.path) ? 0 < near : near === byItsName;
 }
+
+const byItsName = 6;
 
 const isGeneral = (subject: Subject): boolean => subject.elements.length === 0 && subject.mixtures.length === 0;
 

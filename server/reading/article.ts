@@ -19,6 +19,8 @@ export interface ArticleReading {
   readonly facts: readonly Recognised[];
   readonly unread: readonly Unread[];
   readonly clauses: number;
+  /** Orders to the designer. */
+  readonly toDesigner: number;
   /** Elements named in requirement text, for the assembly. */
   readonly mentions: readonly { readonly named: Named; readonly block: Block; readonly tokens: readonly Token[] }[];
 }
@@ -37,6 +39,7 @@ class ArticleReader implements ArticleReading {
   readonly unread: Unread[] = [];
   readonly mentions: { named: Named; block: Block; tokens: readonly Token[] }[] = [];
   clauses = 0;
+  toDesigner = 0;
   readonly #leads = new Map<Block, Lead>();
   readonly #title: Named;
 
@@ -56,18 +59,30 @@ class ArticleReader implements ArticleReading {
   }
 
   #row(block: Block): void {
-    const [first] = block.cells ?? [];
-    if (!first) return;
-    const row = this.#namedAt(first.start, first.end);
-    block.cells?.forEach((cell, column) => {
+    const cells = block.cells ?? [];
+    const row = this.#namedInRow(block);
+    cells.forEach((cell, column) => {
       const head = block.header?.[column];
       const header = head ? this.text.slice(head.start, head.end).trim() : '';
       const columnNamed = head && 0 < column ? this.#namedAt(head.start, head.end) : nobody;
       const scope = row.elements.length + row.mixtures.length === 0 ? columnNamed : row;
       // A property named in the first cell owns the values of its row: "Air (%) | 6".
-      const property = 0 < column ? this.text.slice(first.start, first.end).trim() : '';
+      const property = 0 < column && cells[0] ? this.text.slice(cells[0].start, cells[0].end).trim() : '';
       this.#passage(block, cell.start, cell.end, `${header} ${property}`.trim(), scope);
     });
+  }
+
+  /** The first cell that names elements gives the row its elements; a code under "Mixture" its mixture. */
+  #namedInRow({ cells = [], header = [] }: Block): Named {
+    const named = cells.map(({ start, end }) => this.#namedAt(start, end));
+    const elements = named.find((each) => 0 < each.elements.length) ?? nobody;
+    const [first, head] = [cells[0], header[0]];
+    const code =
+      first && head && /\bmix/i.test(this.text.slice(head.start, head.end))
+        ? this.text.slice(first.start, first.end).trim().toLowerCase()
+        : '';
+    const own = named.flatMap(({ mixtures }) => mixtures);
+    return { ...elements, mixtures: own.length === 0 && 0 < code.length && code.length <= 12 ? [code] : own };
   }
 
   #namedAt(start: number, end: number): Named {
@@ -82,8 +97,7 @@ class ArticleReader implements ArticleReading {
     if (!this.#leads.has(block)) this.#leads.set(block, lead);
     const sentences = sentencesOf(tokens);
     this.clauses += sentences.length;
-    if (!silent.has(this.article.region))
-      this.mentions.push({ named: namedIn(tokens, { from: 0, to: tokens.length }), block, tokens });
+    if (!silent.has(this.article.region)) this.mentions.push({ named: this.#namedHere(tokens, block), block, tokens });
     const designations = designationsIn(this.text, tokens);
     const measures = measuresIn(this.text, tokens, designations.taken).map((value) => underHead(value, header));
     const around = this.#heading(block, header);
@@ -123,10 +137,21 @@ class ArticleReader implements ArticleReading {
         };
       });
     });
+    this.toDesigner += statements.filter(
+      ({ predication }) => predication.addressee === 'designer' && predication.force !== 'state',
+    ).length;
     const among = this.#alternatives(block);
     const facts = recognise(statements, designations).map((fact) => (among === undefined ? fact : { ...fact, among }));
     this.facts.push(...facts);
     this.unread.push(...unreadIn(statements, facts));
+  }
+
+  /** "Slabs: 1. Interior: …  2. Exterior: …": a paragraph that only says in or out of doors speaks of what stands over it. */
+  #namedHere(tokens: readonly Token[], block: Block): Named {
+    const named = namedIn(tokens, { from: 0, to: tokens.length });
+    if (0 < named.elements.length || named.exterior === 'unknown') return named;
+    const over = this.#above(block).find((each) => 0 < each.named.elements.length)?.named.elements ?? [];
+    return { ...named, elements: over.map((each) => ({ ...each, exterior: named.exterior })) };
   }
 
   #owned(

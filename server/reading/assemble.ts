@@ -20,7 +20,6 @@ const designOrders = 2;
 
 function documentOf(reading: Reading): SectionDocument {
   const facts = withFinishCodes(reading.facts);
-  const toDesigner = reading.facts.filter(({ addressee }) => addressee === 'designer');
   return {
     path: reading.source.path,
     section: reading.section,
@@ -30,7 +29,7 @@ function documentOf(reading: Reading): SectionDocument {
     facts,
     unread: reading.unread,
     clauses: reading.clauses,
-    designStandard: designOrders <= new Set(toDesigner.map(({ spans: [{ start }] }) => start)).size,
+    designStandard: designOrders <= reading.toDesigner,
     handsTo: handsTo(facts, reading.section),
   };
 }

@@ -125,7 +125,9 @@ function cutsIn(tokens: readonly Token[], from: number, to: number): number[] {
   };
   for (let at = from; at < to; at++) {
     const { text, spaced } = tokens[at] as Token;
-    if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced)) cut(at + 1);
+    if (isExceptThat(tokens, at)) cut(at);
+    else if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced))
+      cut(at + 1);
     else if (text === ',' && at !== closing && opensAfterComma(tokens, at + 1, to)) cut(at + 1);
     else if (tokens[at - 1]?.text === ',') continue;
     else if (text === 'but' || text === 'then') cut(at);
@@ -133,6 +135,10 @@ function cutsIn(tokens: readonly Token[], from: number, to: number): number[] {
   }
   return cuts;
 }
+
+/** "except that the curing period is 72 hours" states something of its own. */
+const isExceptThat = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'except' && tokens[at + 1]?.text === 'that';
 
 /** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
 function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {

@@ -47,7 +47,8 @@ function note(
   each: NamedThere['elements'][number],
 ): void {
   const { mention, label } = each;
-  const name = nameOf(mention, exteriorOf(label, place));
+  const exterior = each.exterior;
+  const name = nameOf(mention, exterior);
   const { path } = reading.source;
   const draft = drafts.get(name) ?? {
     name,
@@ -66,14 +67,7 @@ function note(
   for (const mixture of place.mixtures) draft.mixtures.add(mixture);
   for (const trait of each.traits) draft.traits.add(trait);
   const span = { path, start: place.start, end: place.end };
-  draft.cues.push(...nounCues(label, exteriorOf(label, place), place.place, span));
-}
-
-/** The label's own word wins over a word elsewhere in the sentence. */
-function exteriorOf(label: string, place: NamedThere): NamedThere['exterior'] {
-  if (/\b(?:exterior|outdoor|outside)\b/.test(label)) return 'yes';
-  if (/\b(?:interior|indoor|inside|heated|enclosed)\b/.test(label) && !/unheated/.test(label)) return 'no';
-  return place.exterior;
+  draft.cues.push(...nounCues(label, exterior, place.place, span));
 }
 
 /** A section that names nothing but itself is about what its title says. */

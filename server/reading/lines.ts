@@ -17,6 +17,7 @@ export interface Line {
 export interface TableRow {
   readonly start: number;
   readonly end: number;
+  /** Empty for the heading row itself. */
   readonly cells: readonly Cell[];
   /** Cells of the heading row over this one; empty where the table has none. */
   readonly header: readonly Cell[];
@@ -105,7 +106,7 @@ function structure(tree: Root): { readonly headings: Map<number, number>; readon
     else if (node.type === 'table') {
       const cells = node.children.map((row) => row.children.map(cellOf));
       node.children.forEach((row, at) => {
-        rows.set(lineStart(row), { ...cellOf(row), cells: cells[at] ?? [], header: 0 < at ? (cells[0] ?? []) : [] });
+        rows.set(lineStart(row), { ...cellOf(row), cells: 0 < at ? (cells[at] ?? []) : [], header: cells[0] ?? [] });
       });
     } else if (node.type === 'list' || node.type === 'listItem')
       stack.push(...([...node.children].reverse() as RootContent[]));

@@ -13,7 +13,8 @@ export type { Root, RootContent } from 'mdast';
 
 /** The tree of a section; offsets are those of `text`. Never fails. */
 export function parse(text: string): Root {
-  return processor.parse(calmed(text));
+  // The parser would drop a byte order mark and shift every offset behind it.
+  return processor.parse(calmed(text.startsWith('\ufeff') ? ` ${text.slice(1)}` : text));
 }
 
 /**

@@ -135,7 +135,9 @@ function rangeFrom(tokens: readonly Token[], at: number, first: Draft, taken: Re
   const [a, b] = [first.target as number, second.target as number];
   const doubt = first.doubt ?? second.doubt ?? (isLost ? lost : undefined);
   if (isLost && b < a) return { target: a, plus: b, minus: b, unit, to: second.to, doubt, fraction: false };
-  if (b < a || (unit === undefined && 1 < b)) return undefined;
+  // A bare range is one only where nothing else stands in its cell: "4.5 to 7.5".
+  const isWhole = at === 0 && second.to === tokens.length;
+  if (b < a || (unit === undefined && 1 < b && !isWhole)) return undefined;
   const scale =
     first.unit === undefined || unit === undefined || first.unit === unit
       ? 1

@@ -12,6 +12,7 @@ import {
   plainModifiers,
   traitWords,
 } from './words/elements.ts';
+import { imperatives } from './words/verbs.ts';
 
 export interface MentionRead extends Run {
   readonly mention: Mention;
@@ -20,6 +21,8 @@ export interface MentionRead extends Run {
   /** As written, for messages: "shelter walks". */
   readonly label: string;
   readonly traits: readonly string[];
+  /** In or out of doors by the element's own words, or by one adjective before a list of elements. */
+  readonly exterior: 'yes' | 'no' | 'unknown';
 }
 
 export interface Named {
@@ -55,8 +58,35 @@ function mentionsIn(tokens: readonly Token[], from: number, to: number): Mention
       at = head.to - 1;
     }
   }
-  return joined(found);
+  return placed(joined(found), tokens, from, to);
 }
+
+/** "exterior walks, stairs and ramps": the adjective holds for the whole list; "walks exposed to weather" for what stands before it. */
+function placed(found: readonly MentionRead[], tokens: readonly Token[], from: number, to: number): MentionRead[] {
+  const words = [
+    ...outdoors.in(tokens, from, to).map((run) => ({ ...run, value: 'yes' as const })),
+    ...indoors.in(tokens, from, to).map((run) => ({ ...run, value: 'no' as const })),
+  ];
+  return found.map((each) => {
+    const own = words.find((word) => each.from <= word.from && word.to <= each.to);
+    const shared = words.findLast((word) => word.to <= each.from && isList(tokens, word.to, each.from, found));
+    const behind = words.find((word) => each.to <= word.from && word.value === 'yes' && isExposure(tokens, word.from));
+    return { ...each, exterior: (own ?? shared ?? behind)?.value ?? 'unknown' };
+  });
+}
+
+/** Nothing but other elements, commas and joining words between. */
+const isList = (tokens: readonly Token[], from: number, to: number, found: readonly MentionRead[]): boolean =>
+  tokens
+    .slice(from, to)
+    .every(
+      ({ text }, at) =>
+        /^(?:,|and|or|the|concrete|-|&|new)$/.test(text) ||
+        found.some((each) => each.from <= from + at && from + at < each.to),
+    );
+
+const isExposure = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:exposed|subject|weather|open|outdoors)$/.test(tokens[at]?.text ?? '');
 
 /** Heads side by side are one name: "plaza steps" are steps, a "bus apron slab" is an apron, "concrete paving walks" are walks. */
 function joined(found: readonly MentionRead[]): MentionRead[] {
@@ -82,13 +112,20 @@ function mentionOf(
 ): MentionRead {
   let start = head.from;
   let words = 0;
-  while (from < start && words < 4) {
+  // "all concrete" is a whole already; what stands before it is a verb.
+  const most = tokens[head.from]?.text === 'all' ? 0 : mostModifiers;
+  while (from < start && words < most) {
     const previous = tokens[start - 1] as Token;
     if (previous.text === '-' && from < start - 1) {
       start--;
       continue;
     }
-    if (previous.kind !== 'word' || modifierStops.has(previous.text) || (start - 1 === from && isOrder(previous)))
+    if (
+      previous.kind !== 'word' ||
+      modifierStops.has(previous.text) ||
+      isImperative(previous, tokens[start]) ||
+      (start - 1 === from && isOrder(previous))
+    )
       break;
     start--;
     words++;
@@ -99,17 +136,51 @@ function mentionOf(
     ({ text, kind, end }) => kind === 'word' && (!plainModifiers.has(text) || end === run.at(-1)?.end),
   );
   const modifiers = kept.filter(({ start: at }) => at < (tokens[head.from] as Token).start);
-  const bare = modifiers.length === 0;
+  const bare = modifiers.length === 0 && (kept.length === 1 || wholes.has(kept.map(({ text }) => text).join(' ')));
   const name = kept.map(({ text }) => text).join(' ');
   return {
     from: start,
     to: head.to,
     head: head.from,
-    label: run.map(({ text, spaced }, at) => (spaced && 0 < at ? ` ${text}` : text)).join(''),
+    label: labelled(run)
+      .map(({ text, spaced }, at) => (spaced && 0 < at ? ` ${text}` : text))
+      .join(''),
     mention: { name: singular(name), kind: head.meaning, bare },
     traits: traitsIn(run),
+    exterior: 'unknown',
   };
 }
+
+/** What only tells how it is built is no part of what it is called. */
+function labelled(run: readonly Token[]): readonly Token[] {
+  const from = run.findIndex(
+    ({ text }) =>
+      !/^(?:structurally|structural|reinforced|unreinforced|plain|new|public|existing|completed|finished|-)$/.test(
+        text,
+      ),
+  );
+  return 0 < from ? run.slice(from) : run;
+}
+
+const mostModifiers = 4;
+
+/** "covers shelter walks", "give plaza steps": a verb is no part of the name, but "salt-shed" and "waiting-hall" are. */
+const isImperative = (previous: Token, next: Token | undefined): boolean =>
+  imperatives.has(previous.stem) && next?.text !== '-';
+
+/** Names of two words that stand for their whole kind. */
+const wholes = new Set([
+  'curb gutter',
+  'curb and gutter',
+  'slab on grade',
+  'slab on ground',
+  'slabs on grade',
+  'slabs on ground',
+  'parking lot',
+  'parking area',
+  'site work',
+  'all concrete',
+]);
 
 /** The first word of a clause with a capital before a plural noun may be an order: "Broom walks". */
 const isOrder = ({ text, capital }: Token): boolean =>

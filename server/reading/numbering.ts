@@ -68,9 +68,10 @@ export class Numbering {
     return { place: this.#article ? this.#article : `paragraph ${this.#plain}`, level: 0 };
   }
 
-  row(): string {
-    this.#rows++;
-    return [this.#place() || 'table', `row ${this.#rows}`].join(' ');
+  /** "2.04.A row 2": rows of a table are counted without its head. */
+  row(first: 'first' | 'next'): string {
+    this.#rows = first === 'first' ? 1 : this.#rows + 1;
+    return `${this.#place() || 'table'} row ${this.#rows}`;
   }
 
   /** The next label inside running text that continues a sequence, or opens one that goes on. */

@@ -66,6 +66,8 @@ class Builder {
   #block?: Block;
   /** Unlabelled text ending in a colon, over the labels that follow it in the article. */
   #stem?: Block;
+  /** The heading row of a table has just been passed. */
+  #tableHead = false;
   /** A blank or furniture line came since the last text. */
   #gap = true;
 
@@ -226,11 +228,16 @@ class Builder {
   #row(line: Line): void {
     const row = this.#lines.rows.get(line.start);
     if (!row) return;
+    if (row.cells.length === 0) {
+      this.#tableHead = true;
+      return;
+    }
     const { start: base, blocks } = this.#article;
     const moved = (cells: readonly Cell[]): Cell[] =>
       cells.map(({ start, end }) => ({ start: start - base, end: end - base }));
     const parent = this.#block?.kind === 'row' ? this.#block.parent : this.#block;
-    const place = this.#numbering.row();
+    const place = this.#numbering.row(this.#block?.kind === 'row' && !this.#tableHead ? 'next' : 'first');
+    this.#tableHead = false;
     this.#block = {
       kind: 'row',
       start: row.start - base,

@@ -41,6 +41,7 @@ export function read(source: Source): Reading {
     named: readings.flatMap((each) => each.named),
     unread: readings.flatMap((each) => each.unread),
     clauses: readings.reduce((sum, { clauses }) => sum + clauses, 0),
+    toDesigner: readings.reduce((sum, each) => sum + each.toDesigner, 0),
     furniture: lines.furniture,
     signs: signsOf(source.path, lines.text, outline, facts),
   };
@@ -51,6 +52,7 @@ interface Lifted {
   readonly unread: readonly Unread[];
   readonly named: readonly NamedThere[];
   readonly clauses: number;
+  readonly toDesigner: number;
 }
 
 /** From offsets of the article to offsets of the file. */
@@ -74,6 +76,7 @@ function lifted(reading: ArticleReading, { start }: ArticleText, path: string): 
     named,
     unread: reading.unread.map((each) => ({ ...each, span: lift(each.span) })),
     clauses: reading.clauses,
+    toDesigner: reading.toDesigner,
   };
 }
 

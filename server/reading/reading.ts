@@ -45,6 +45,8 @@ export interface Reading {
   readonly named: readonly NamedThere[];
   readonly unread: readonly Unread[];
   readonly clauses: number;
+  /** Orders that speak to the designer. */
+  readonly toDesigner: number;
   /** Lines of running heads and feet that were left out. */
   readonly furniture: number;
   /** Signs that this is a concrete specification section; two or more and it is read. */

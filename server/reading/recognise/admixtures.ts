@@ -119,7 +119,10 @@ export function airEntrainment(statement: Statement): ActFact[] {
     (token, at) =>
       predication.from <= at && at < predication.to && /^(?:entrain|air)$/.test(token.stem) && !isAside(statement, at),
   );
-  const cell = statement.block.kind === 'row' && /\bair\b/.test(statement.header) && /^(?:none|no|non)/.test(main);
+  const underAir = statement.block.kind === 'row' && /\bair\b/.test(statement.header);
+  if (underAir && option.test(main))
+    return [actFact('air-entrainment', { verb: 'entrain', manner: 'as needed' }, statement, 'permit')];
+  const cell = underAir && /^(?:none|no|non)/.test(main);
   if (!cell && (!holds(entrain, statement) || where < 0)) return [];
   const negated =
     cell ||

@@ -76,7 +76,7 @@ function verbOf(statement: Statement): BleedWaterVerb | undefined {
   const main = mainWords(statement);
   if (
     inward.test(main) &&
-    /\b(?:bleed|water|sheen|moisture)\b/.test(main) &&
+    /\b(?:bleed|water|sheen|moisture)\b/.test(all) &&
     !/\bin (?:rain|the|any|exterior)\b/.test(main.match(inward)?.[0] ?? '')
   )
     return 'work in';

@@ -61,7 +61,7 @@ const otherTrades = words(
   'curing compound storage',
   'snow clearing',
 );
-const atMostWarm = 60;
+const atMostWarm = 52;
 
 export function coldWeather(statement: Statement): ActFact[] {
   if (statement.region === 'references' || statement.region === 'related' || statement.region === 'submittals')

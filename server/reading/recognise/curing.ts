@@ -241,6 +241,8 @@ export function curing(statement: Statement): ActFact[] {
   )
     return [];
   const main = allWords(statement);
+  // Products in Part 2 cure nothing until Part 3 orders it.
+  if (statement.region === 'materials' && !/\bcure\b/.test(main)) return [];
   const facts: ActFact[] = [];
   if (isDuty(statement, main))
     facts.push(actFact('curing', { verb: 'cure', manner: dutyOf(statement), ...startOf(statement) }, statement));

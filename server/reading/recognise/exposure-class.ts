@@ -119,9 +119,10 @@ export function freezingWords(statement: Statement): NamedFact[] {
   if (/\b(?:not (?:be )?expos|no freez|protected from|away from)\b/.test(all) || /test|astm/.test(all)) return [];
   const run = trimmed(statement.tokens, statement.predication);
   const fact: NamedFact = { kind: 'freezing', ...said(statement, run, 'state'), value: 'yes' };
+  const sentence = sentenceWords(statement);
   const decided =
-    /\b(?:wet|moist\w*|water|saturat\w*)\b/.test(all) &&
-    /\b(?:de ?-? ?ic\w*|salt\w*|brine)\b/.test(all) &&
+    /\b(?:wet|moist\w*|water|saturat\w*)\b/.test(sentence) &&
+    /\b(?:de ?-? ?ic\w*|salt\w*|brine)\b/.test(sentence) &&
     !/\bno de|without de|not (?:be )?salt/.test(all);
   return decided
     ? [fact, { kind: 'exposure-class', ...said(statement, run, 'require'), value: 'F3', of: 'words' }]

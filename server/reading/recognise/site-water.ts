@@ -68,6 +68,7 @@ const once =
   /\b(?:once|one time|one-time|single|before discharge|prior to discharge|before any concrete is discharged|before unloading|one addition|only one|at the start)\b/;
 
 export function siteWater(statement: Statement): ActFact[] {
+  if (['references', 'related', 'submittals'].includes(statement.region)) return [];
   const main = mainWords(statement);
   const tempers = /\b(?:re ?-? ?)?temper(?:ed|ing|s)?\b/.test(main);
   if (!tempers && (!/\bwater\b/.test(main) || !holds(adding, statement) || !holds(place, statement))) return [];

@@ -50,7 +50,7 @@ const theirWork =
 function agency(statement: Statement): NamedFact[] {
   const sentence = sentenceWords(statement);
   const named =
-    (agencies.test(sentence) && agencyWords.test(sentence)) ||
+    (agencies.test(sentence) && (agencyWords.test(sentence) || /\bthe standard specifications\b/.test(sentence))) ||
     /\b(?:class|mix\w*|concrete)\b.{0,40}\bof the (?:state|agency|department)'?s? (?:form|standard|specifications?)\b/.test(
       sentence,
     );

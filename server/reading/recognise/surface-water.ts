@@ -56,7 +56,7 @@ const surfaces = words(
 );
 /** Verbs that need no water beside them: "sprinkle the walk", "you may dampen the slab". */
 const wetting =
-  /(?:^|[,;] |\b(?:may|shall|must|can|should|will|to|be|not|never|and|or|you|then|no|nor|is|are|lightly|finishers) )(?:lightly |be )?(?:sprinkl(?:e|ed|ing)|spray(?:ed|ing)?|wet(?:ted|ting)?|dampen(?:ed|ing)?|moisten(?:ed|ing)?|mist(?:ed|ing)?|re ?-? ?wet(?:ted|ting)?|lubricate[d]?)\b(?! (?:burlap|mat|cover|cure|curing|screed|sheet|sand|coverings|covering|weather|broom|brush|spell|sawing|saw|earth))/;
+  /(?:^|[,;] |\b(?:may|shall|must|can|should|will|to|be|not|never|and|or|you|then|no|nor|is|are|lightly|finishers) )(?:lightly |be )?(?:sprinkl(?:e|ed|ing)|spray(?:ed|ing)?|(?<!\b(?:be|is|are) )wet(?!ted)|wett(?:ed|ing)|dampen(?:ed|ing)?|moisten(?:ed|ing)?|mist(?:ed|ing)?|re ?-? ?wet(?:ted|ting)?|lubricate[d]?)\b(?! (?:burlap|mat|cover|cure|curing|screed|sheet|sand|coverings|covering|weather|broom|brush|spell|sawing|saw|earth))/;
 
 const elsewhere = words(
   'subgrade',

@@ -103,12 +103,21 @@ export function traits(statement: Statement): NamedFact[] {
     return [];
   // A trait needs something that has it: an element or mixture of its own words, row or heading.
   if (statement.subject.elements.length === 0 && statement.subject.mixtures.length === 0) return [];
-  const { tokens, predication } = statement;
+  const { tokens, predication, named } = statement;
+  // In a list of several elements only what is said of them all, behind the verb, holds for them all.
+  const last = 1 < named.elements.length ? verbBehind(statement) : predication.from;
+  if (last === undefined) return [];
   return traitPhrases
-    .in(tokens, predication.from, predication.to)
+    .in(tokens, last, predication.to)
     .flatMap((found): NamedFact[] =>
       found.meaning === 'none' ? [] : [{ kind: 'trait', ...said(statement, found, 'state'), value: found.meaning }],
     );
+}
+
+function verbBehind({ tokens, predication, named }: Statement): number | undefined {
+  const behind = named.elements.at(-1)?.to ?? predication.from;
+  for (let at = behind; at < predication.to; at++) if (/^(?:is|are|be|being)$/.test(tokens[at]?.text ?? '')) return at;
+  return undefined;
 }
 
 const tools = new Phrases<FinishingTool>([

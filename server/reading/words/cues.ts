@@ -290,7 +290,6 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
       'excluding',
       'with the exception of',
       'but not',
-      'except that',
       'except with',
       'except at',
     ],

@@ -8,10 +8,12 @@ export const regionWords: readonly { readonly region: Region; readonly words: Re
   { region: 'submittals', words: /submittals?|samples?\b|shop drawings|information to be sent/ },
   { region: 'schedule', words: /schedule\b|legend/ },
   { region: 'weather', words: /cold|hot|winter|weather|frost|temperature|season|freezing|snow/ },
+  // "Curing materials" names products; the duty to cure stands elsewhere.
+  { region: 'materials', words: /\b(?:curing|concrete|finishing) (?:materials|products|compounds?)\b|admixtures?/ },
   { region: 'curing', words: /\bcur(?:e|ing)\b/ },
   {
     region: 'mixtures',
-    words: /mix(?:es|tures?|ing)?\b|proportion|design criteria|concrete classes|strength|performance/,
+    words: /\bmix(?:es|tures?|ing)?\b|proportion|design criteria|concrete classes|strength|performance/,
   },
   { region: 'finishing', words: /finish|texture|troweling|trowelling|floating|brooming/ },
   { region: 'placing', words: /plac(?:ing|ement)|pouring|concreting|consolidat|conveying|casting/ },
