@@ -75,6 +75,11 @@ export class Manual {
     return this.project ? path.startsWith(this.folder()) : path === this.alone;
   }
 
+  /** Is the path in a folder of tools or a hidden one, which are not entered? */
+  passesBy(path: string): boolean {
+    return /(?:^|\/)(?:node_modules|\.[^/]+)\//.test(this.fromProject(path));
+  }
+
   /** Is the page read as a section: by its own signs, or because the project file names it? */
   isSection({ path, reading }: Page): boolean {
     return signsNeeded <= reading.signs.length || this.isNamed(path);

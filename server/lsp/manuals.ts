@@ -35,11 +35,11 @@ export class Manuals {
     const version = this.desk.documents.get(uri)?.version;
     const manual = await this.of(uri);
     const whole = await manual.whole();
-    if (this.desk.documents.get(uri)?.version !== version) return undefined;
-    const page = whole?.pages.find((page) => page.uri === uri && page.version === version);
-    if (!whole || !page) return undefined;
+    const document = this.desk.documents.get(uri);
+    if (!whole || document?.version !== version || !document) return undefined;
+    const page = this.desk.readings.ofOpen(document);
     const findings = whole.checked.findings.filter(({ span }) => span.path === page.path);
-    return { page, whole, manual, checked: manual.isSection(page), findings };
+    return { page, whole, manual, checked: whole.pages.includes(page) && manual.isSection(page), findings };
   }
 
   /** The text of an open project file with its faults. */
@@ -59,7 +59,7 @@ export class Manuals {
   fileChanged(uri: string): boolean {
     const path = pathOf(uri);
     if (isProjectFile(path)) this.projectChanged();
-    const concerned = [...this.manuals.values()].filter((manual) => manual.covers(path));
+    const concerned = [...this.manuals.values()].filter((manual) => manual.covers(path) && !manual.passesBy(path));
     for (const manual of concerned) manual.filesChanged();
     return isProjectFile(path) || (0 < concerned.length && !this.desk.readings.opened(path));
   }

@@ -1,4 +1,6 @@
 /** The documents around a section: the project file, the sections beside it, and texts that are none. */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { Editor, pulling, until } from './editor.ts';
 import { changed, frostAndSalt, Job, paving, readme } from './job.ts';
@@ -93,6 +95,30 @@ test('an open section counts as it is typed, a closed one as it stands on disk, 
   expect(await why()).toContain('together with 1 other section');
   await editor.close(beside);
   expect(await why()).toContain('together with 2 other sections');
+});
+
+test('a change in a folder of tools or a hidden one is not listened to', async () => {
+  const uri = job.uri('paving.md');
+  await editor.open(uri, paving);
+  const before = await editor.pull(uri);
+  await fileChanged(job.uri('node_modules/tool/readme.md'));
+  await fileChanged(job.uri('.history/paving.md'));
+  expect(await editor.pull(uri, before.resultId)).toMatchObject({ kind: 'unchanged' });
+  expect(editor.refreshes).toBe(0);
+});
+
+test('a folder below with a project file of its own is another manual', async () => {
+  mkdirSync(join(job.folder, 'annex'));
+  job.write('annex/firstwinter.jsonc', '{ "levels": { "water-added-to-surface": "off" } }');
+  job.write('beside.md', paving.replace('32 13 13', '32 14 13'));
+  const [outer, inner] = [job.uri('paving.md'), job.uri('annex/paving.md')];
+  await editor.open(outer, harmful);
+  await editor.open(inner, harmful);
+  expect(await editor.codes(outer)).toContain('water-added-to-surface');
+  expect(await editor.codes(inner)).not.toContain('water-added-to-surface');
+  const why = (uri: string) => editor.rpc.sendRequest<string>('firstwinter/why', { uri });
+  expect(await why(outer)).toContain('together with 1 other section');
+  expect(await why(inner)).toContain('It is read alone.');
 });
 
 test('a section without a project file is read alone', async () => {

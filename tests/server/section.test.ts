@@ -131,13 +131,14 @@ describe('a finding', () => {
 
   test('of a missing value goes when the clause is put in, under a number of the section', async () => {
     await editor.open(uri, changed(changed(paving, weekOfCuring, vagueCuring), longerCuring, ''));
-    const found = only(await editor.diagnostics(uri), 'curing-duration-missing');
+    const found = (await editor.diagnostics(uri)).find(({ code }) => code === 'curing-duration-missing');
+    expect(found).toBeDefined();
     const before = editor.text(uri).getText();
-    const [fix] = await editor.fixes(uri, found);
+    const [fix] = await editor.fixes(uri, found!);
     await editor.apply(fix!.edit!);
     const after = editor.text(uri).getText();
-    expect(after).not.toBe(before);
-    expect(after.length).toBeGreaterThan(before.length);
+    const added = after.split('\n').filter((line) => line !== '' && !before.split('\n').includes(line));
+    expect(added).toEqual([expect.stringMatching(/^[F-H]\. Cure continuously for 7 days/)]);
     expect(await editor.codes(uri)).not.toContain('curing-duration-missing');
   });
 
