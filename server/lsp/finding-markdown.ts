@@ -8,7 +8,7 @@ import { caution, listed, numbered, paragraphs, plain, strong } from './markdown
 export function findingMarkdown(finding: Finding): string {
   const { severity, place, message, detail, steps, evidence, because, citations, suggestion } = finding;
   return paragraphs([
-    `${strong([levelWords[severity], place].filter(Boolean).join(' · '))}: ${plain(message)}`,
+    `${strong([levelWords[severity], message.includes(place) ? '' : place].filter(Boolean).join(' · '))}: ${plain(message)}`,
     foundAndRequired(finding),
     detail && plain(detail),
     headed(

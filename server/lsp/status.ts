@@ -63,10 +63,14 @@ function troubles({ whole, manual }: Answer): readonly string[] {
 
 const levels: readonly Severity[] = ['must', 'should', 'note'];
 
+/** "2 must, 1 should and 3 notes"; levels without findings are left out. */
 function counts(findings: readonly Finding[]): string {
-  if (findings.length === 0) return 'nothing to change';
-  const of = (level: Severity): number => findings.filter(({ severity }) => severity === level).length;
-  return list(levels.map((level) => (level === 'note' ? count(of(level), level) : `${of(level)} ${level}`)));
+  const said = levels.flatMap((level) => {
+    const number = findings.filter(({ severity }) => severity === level).length;
+    if (number === 0) return [];
+    return [level === 'note' ? count(number, level) : `${number} ${level}`];
+  });
+  return list(said) || 'nothing to change';
 }
 
 /** "F3 (stated 1.03.A)", "F2 (by evidence)"; empty where nothing named in the document is known to freeze. */

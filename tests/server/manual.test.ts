@@ -77,7 +77,13 @@ test('a broken project file is said in the status of the sections under it, whic
   await editor.open(uri, harmful);
   expect(await editor.codes(uri)).toContain('water-added-to-surface');
   await until('the status', () => 0 < editor.statuses.length);
-  expect(editor.statuses.at(-1)).toMatchObject({ uri, checked: true, trouble: expect.stringContaining('"colour"') });
+  expect(editor.statuses.at(-1)).toMatchObject({
+    uri,
+    checked: true,
+    text: expect.stringMatching(/^F3 \(stated .*\) · \d+ must/),
+    detail: expect.stringContaining('Climate: freezing, from the project file'),
+    trouble: expect.stringContaining('"colour"'),
+  });
 });
 
 test('an open section counts as it is typed, a closed one as it stands on disk, also for its neighbours', async () => {

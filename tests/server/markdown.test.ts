@@ -78,6 +78,11 @@ Suggested: Write 0.45
 rule \`w-cm-high\``);
 });
 
+test('a place that the message names is not said twice', () => {
+  const message = '2.03.A asks for too little';
+  expect(findingMarkdown({ ...finding, message })).toMatch(/^\*\*Must change before bid\*\*: 2\.03\.A asks/);
+});
+
 describe('notes', () => {
   const of = (severity: Severity, count: number): readonly Finding[] =>
     Array.from({ length: count }, (_, index) => ({ ...finding, severity, message: `${severity} ${index}` }));
