@@ -143,7 +143,8 @@ const isExceptThat = (tokens: readonly Token[], at: number): boolean =>
 /** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
 function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {
   if (to <= next) return false;
-  const joined = /^(?:and|but|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
+  if (tokens[next]?.text === 'but') return true;
+  const joined = /^(?:and|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
   const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
   return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined));
 }
@@ -220,13 +221,29 @@ interface Turned extends Run {
 
 /** Conditions and exceptions, each from its word to the next comma or turn; one at the very start ends at its comma. */
 function turnsIn(tokens: readonly Token[], from: number, to: number): Turned[] {
-  const found = turning.in(tokens, from, to).filter(({ from: at }) => !isComparing(tokens, at));
+  const found = turning
+    .in(tokens, from, to)
+    .filter(({ from: at }) => !isComparing(tokens, at) && !isExceptThat(tokens, at));
   return found.map(({ meaning, from: start, to: behind }, index) => {
     const limit = found[index + 1]?.from ?? to;
     let end = behind;
     while (end < limit && tokens[end]?.text !== ',' && tokens[end]?.text !== ';') end++;
-    return { turn: meaning, from: start, to: end };
+    return {
+      turn: meaning,
+      from: start,
+      to: meaning === 'when' && start === from ? mainClause(tokens, behind, end) : end,
+    };
   });
+}
+
+/** "when stiff the surface shall be troweled": a condition without a comma ends where the subject of the modal begins. */
+function mainClause(tokens: readonly Token[], from: number, end: number): number {
+  const modal = tokens.findIndex(({ text }, at) => from < at && at < end && /^(?:shall|must|may|should)$/.test(text));
+  if (modal < 0 || tokens[end]?.text === ',') return end;
+  for (let at = modal - 1; from <= at && modal - at <= 5; at--) {
+    if (/^(?:the|a|an|it|they|all|each|no)$/.test(tokens[at]?.text ?? '')) return at;
+  }
+  return Math.max(from, modal - 2);
 }
 
 /** "less than … before" and "rather" aside: "no later than 20 minutes after" keeps its time out of the conditions. */

@@ -101,8 +101,11 @@ function isCovered(draft: Draft, drafts: ReadonlyMap<string, Draft>): boolean {
   const isInside = draft.name.startsWith('interior ');
   if (isInside) return others.some(({ kind }) => kind === 'floor');
   if (groups.has(draft.kind) || draft.kind === 'pavement') return others.some(({ kind }) => outdoors.has(kind));
-  return others.some((other) => other.kind === draft.kind && !other.bare);
+  // "walk" and "sidewalk" are one thing: the word that came first names it.
+  return others.some((other) => other.kind === draft.kind && (!other.bare || isBefore(other.first, draft.first)));
 }
+
+const isBefore = (a: Span, b: Span): boolean => a.path < b.path || (a.path === b.path && a.start < b.start);
 
 /** General facts of a loaded section reach the elements of the sections that hand their concrete to it. */
 function withHandedTo(draft: Draft, documents: readonly SectionDocument[]): Draft {
@@ -128,7 +131,7 @@ function finished(draft: Draft, readings: readonly Reading[], documents: readonl
   const facts = documents.flatMap((document) => document.facts.filter((fact) => reaches(fact.subject, bare, document)));
   return {
     ...bare,
-    cues: [...cues, ...factCues(facts)],
+    cues: [...cues, ...factCues(facts.filter((fact) => !isOnlyGeneral(fact, cues)))],
     salted: saltedBy(facts),
     traits: new Set([...draft.traits, ...traitsFrom(facts)]),
   };
@@ -142,6 +145,10 @@ function labelOf({ name, label }: Draft): string {
 const own: ReadonlySet<string> = new Set(['words', 'row', 'stem', 'heading']);
 const freezes = /^(?:F[1-3]|RF[1-4]|XF\d|C-XL|C-\d|F-\d)$/;
 const doesNotFreeze = /^(?:F0|RF0|N|X0|XC1)$/;
+
+/** What is said of the work as a whole does not put a floor out of doors. */
+const isOnlyGeneral = ({ subject }: Fact, cues: readonly Cue[]): boolean =>
+  !own.has(subject.by) && subject.by !== 'article' && cues.some(({ kind }) => kind === 'indoor-noun');
 
 function factCues(facts: readonly Fact[]): Cue[] {
   return facts.flatMap((fact): Cue[] => {

@@ -53,7 +53,7 @@ function mentionsIn(tokens: readonly Token[], from: number, to: number): Mention
     const trap = others.at(tokens, at, to);
     const head = heads.at(tokens, at, to);
     if (trap && (!head || head.to < trap.to)) at = trap.to - 1;
-    else if (head && !isVerb(tokens, at)) {
+    else if (head && !isVerb(tokens, at) && !isLandmark(tokens, at)) {
       found.push(mentionOf(tokens, from, head));
       at = head.to - 1;
     }
@@ -99,6 +99,17 @@ function joined(found: readonly MentionRead[]): MentionRead[] {
     else out[out.length - 1] = { ...each, traits: [...before.traits, ...each.traits] };
   }
   return out;
+}
+
+/** "steps up to the landing", "beside the curb": a place to go by, not what the clause is about. */
+function isLandmark(tokens: readonly Token[], head: number): boolean {
+  const before = tokens
+    .slice(Math.max(0, head - 4), head)
+    .map(({ text }) => text)
+    .join(' ');
+  return /(?:\bup to|adjacent to|next to|beside|near|against|along|from) (?:the|a|an|existing|adjoining|adjacent)(?: \w+)?$/.test(
+    before,
+  );
 }
 
 /** "step back", "walk away": a head noun right behind "to" or at the start before a preposition is a verb. */

@@ -200,7 +200,7 @@ const otherTrades = words(
   'hardener',
 );
 const vague =
-  /\b(?:adequate\w*|properly|proper|suitabl\w*|sufficient\w*|as (?:required|needed|necessary|directed)|as long as|required time|curing period|good practice|well|satisfactor\w*|until hard\w*|until sufficiently)\b/;
+  /\b(?:adequate\w*|properly|proper|suitabl\w*|sufficient\w*|as (?:required|needed|necessary|directed)|as long as|required time|for the curing period|good practice|well|satisfactor\w*|until hard\w*|until sufficiently)\b/;
 const laidOn = words(
   'cover',
   'apply',

@@ -109,7 +109,7 @@ function exposure(statement: Statement): NamedFact[] {
   const all = allWords(statement);
   const chemicals = found(statement).filter((material) => material === 'de-icer' || material.endsWith('chloride'));
   const salted =
-    /\b(?:salted|de ?-? ?iced|under salts?|salts? (?:are|is|will be) (?:spread|applied|used)|salt (?:splash|spray)|carried in|tracked)\b/.test(
+    /\b(?:salted|de ?-? ?iced|under salts?|salts? (?:are|is|will be) (?:spread|applied|used)|salt (?:splash|spray)|carried in|tracked|we (?:will )?(?:start )?salt(?:ing)?|salt (?:them|it|these))\b/.test(
       all,
     );
   if (chemicals.length === 0 && !salted) return [];

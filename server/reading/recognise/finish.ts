@@ -288,9 +288,12 @@ function finishFact(force: Force, steps: readonly Step[]): ActFact {
     ...base,
     spans: [span],
     words,
-    act: { verb: 'finish', steps: ordered.map(({ step }) => step.meaning) },
+    act: { verb: 'finish', steps: withoutEchoes(ordered.map(({ step }) => step.meaning)) },
   };
 }
+
+/** "float with a wooden float", "brushed with a fine broom": the tool repeats the operation. */
+const withoutEchoes = (steps: readonly string[]): string[] => steps.filter((step, at) => step !== steps[at - 1]);
 
 /** "Broom after floating": the step behind "after" came first. */
 const isAfter = ({ statement, step }: Step): boolean =>

@@ -26,11 +26,15 @@ const stated = property({
 });
 
 /** "Walks: 4500 psi": a bare pressure is a strength where mixtures, materials or elements are described. */
-function mayBeStrength({ region, block, named, subject }: Statement): boolean {
-  if (block.kind === 'row') return true;
+function mayBeStrength({ region, block, named, subject, sentenceValues }: Statement): boolean {
+  if (block.kind === 'row' || isMixture(sentenceValues)) return true;
   if (region === 'weather' || region === 'curing' || region === 'closeout' || region === 'field-quality') return false;
   return region === 'mixtures' || region === 'materials' || 0 < named.elements.length || 0 < subject.elements.length;
 }
+
+/** A sentence that also gives air or w/cm describes a mixture. */
+const isMixture = (values: readonly Owned[]): boolean =>
+  values.some(({ owner }) => owner?.id === 'air' || owner?.id === 'w-cm');
 
 export function strength(statement: Statement): ValueFact[] {
   if (isWait(statement)) return [];

@@ -262,7 +262,6 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
       'as soon as',
       'once',
       'prior to',
-      'upon',
       'in the event',
       'as long as',
       'so that',

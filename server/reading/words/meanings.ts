@@ -503,6 +503,13 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
     other(['duration']),
     [
       'form removal',
+      'travel',
+      'foot travel',
+      'barricade',
+      'closed',
+      'wagons',
+      'trucks',
+      'permit',
       'forms',
       'form',
       'strip',
