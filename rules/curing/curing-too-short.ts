@@ -1,7 +1,7 @@
 /** Curing ends before the surface is dense. */
 import { isShorter } from '../formulas/comparison.ts';
 import { bothUnits } from '../formulas/unit-twins.ts';
-import { curingAsked, curingWays, daysAsked, daysIn, daysOf, type Way } from '../kinds/curing-plan.ts';
+import { curingAsked, curingWays, daysAsked, daysOf, decisive, type Way } from '../kinds/curing-plan.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
 import type { View } from '../kinds/view.ts';
 import type { CuringManner, CuringOf } from '../model/acts.ts';
@@ -99,7 +99,7 @@ A. Leave forms of curbs, Exposure Class F3, in place for 24 hours.
 function short(fact: ValueFact, view: View): Shortfall | undefined {
   const way = curingWays(view).find(({ durations }) => durations.includes(fact));
   const days = daysFor(fact, view);
-  if (!way || !isShorter(daysOf(way), days) || fact !== longestOf(way) || filmGoesOn(way)) return undefined;
+  if (!way || !isShorter(daysOf(way), days) || fact !== decisive(way) || filmGoesOn(way)) return undefined;
   return {
     required: `${days} days`,
     severity: 'must',
@@ -109,10 +109,6 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
 
 const daysFor = ({ of }: ValueFact, view: View): number =>
   of === ('high-early' satisfies CuringOf) ? curingAsked(view).highEarlyDays : daysAsked(view);
-
-/** One finding for a way, on the longest time it gives. */
-const longestOf = ({ durations }: Way): ValueFact | undefined =>
-  [...durations].sort((a, b) => daysIn(b) - daysIn(a))[0];
 
 /** After a wet or sheet cure for the days given, a compound stays on the slab. */
 const filmGoesOn = ({ methods }: Way): boolean => methods.some(isFilm) && methods.some((method) => !isFilm(method));

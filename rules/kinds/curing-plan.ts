@@ -30,15 +30,25 @@ export function curingWays(view: View): readonly Way[] {
   return alternatives.map((own) => wayOf(own, shared));
 }
 
-/** The days a way lasts at least: stages written in one paragraph are added, statements apart are not. */
+/**
+ * The days a way lasts at least: stages written in one paragraph are added, statements apart are not. What holds only
+ * under a condition lifts nothing for the rest; alone, the least of it is what may be given.
+ */
 export function daysOf({ durations }: Way): number {
   const staged = new Map<string, number>();
-  for (const fact of durations.filter(({ when }) => when === undefined)) {
+  for (const fact of durations.filter(isUnconditional)) {
     staged.set(fact.place, (staged.get(fact.place) ?? 0) + daysIn(fact));
   }
-  const conditional = durations.filter(({ when }) => when !== undefined).map(daysIn);
-  return Math.max(0, ...staged.values(), ...conditional);
+  return 0 < staged.size ? Math.max(...staged.values()) : Math.min(...durations.map(daysIn));
 }
+
+/** The statement on which the days of a way hang. */
+export function decisive({ durations }: Way): ValueFact | undefined {
+  const ascending = [...durations].sort((a, b) => daysIn(a) - daysIn(b));
+  return ascending.findLast(isUnconditional) ?? ascending[0];
+}
+
+const isUnconditional = ({ when }: ValueFact): boolean => when === undefined;
 
 /** The least number of days that a statement accepts. */
 export function daysIn({ value }: ValueFact): number {

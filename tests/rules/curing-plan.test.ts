@@ -1,9 +1,9 @@
 /** Ways of curing: alternatives kept apart, stages added, strengths that end it, high early strength. */
 import { describe, expect, test } from 'vitest';
 import { rules } from '../../rules/index.ts';
-import { curingWays, daysAsked, daysOf } from '../../rules/kinds/curing-plan.ts';
+import { curingWays, daysAsked, daysIn, daysOf, decisive } from '../../rules/kinds/curing-plan.ts';
 import { viewsOf } from '../../rules/kinds/view.ts';
-import type { Fact } from '../../rules/model/fact.ts';
+import type { Fact, ValueFact } from '../../rules/model/fact.ts';
 import { about, act, context, value, walk } from './made.ts';
 
 const wet = (over: object = {}) => act('curing-method', { verb: 'cure', manner: 'wet cover' }, over);
@@ -45,6 +45,27 @@ describe('ways', () => {
     expect(ways.map(({ durations }) => durations.length)).toEqual([1, 1]);
   });
 
+  test('the deepest label belongs to the nearest one above it that the list has', () => {
+    const deep = { among: 'list', place: '3.06.A.1.a.i' };
+    const near = { among: 'list', place: '3.06.A.10' };
+    expect(waysIn(wet(first), days(7, below), days(3, deep), film(near)).map(({ facts }) => facts.length)).toEqual([
+      3, 1,
+    ]);
+  });
+
+  test('a way stands on its duty to cure, else on its first words', () => {
+    const duty = act('curing', { verb: 'cure', manner: 'plain' });
+    expect(waysIn(wet(), duty)[0]?.statement).toBe(duty);
+    const method = wet();
+    expect(waysIn(method, days(7))[0]?.statement).toBe(method);
+  });
+
+  test('a type of CSA A23.1 carries its days', () => {
+    const [basic] = waysIn(act('curing', { verb: 'cure', manner: 'basic' }));
+    const [plain] = waysIn(act('curing', { verb: 'cure', manner: 'plain' }));
+    expect([basic?.ends.length, plain?.ends.length]).toEqual([1, 0]);
+  });
+
   test('"approved means" names no method', () => {
     const [way] = waysIn(act('curing-method', { verb: 'cure', manner: 'approved' }));
     expect(way?.methods).toEqual([]);
@@ -58,21 +79,17 @@ describe('days', () => {
     expect([staged, apart].map((way) => way && daysOf(way))).toEqual([7, 4]);
   });
 
-  test('hours are days, and times that hang on the weather are not added', () => {
-    const hours = value(
-      'curing-duration',
-      'h',
-      { min: 60 },
-      { when: { words: 'above 55 °F', span: { path: '', start: 0, end: 1 } } },
-    );
-    const more = value(
-      'curing-duration',
-      'h',
-      { min: 120 },
-      { when: { words: 'below 55 °F', span: { path: '', start: 0, end: 1 } } },
-    );
-    const [way] = waysIn(hours, more);
-    expect(way && daysOf(way)).toBe(5);
+  const given = (words: string) => ({ when: { words, span: { path: '', start: 0, end: 1 } } });
+  const hours = (amount: number, over: object) => value('curing-duration', 'h', { min: amount }, over);
+
+  test('hours are days, and of times that hang on the weather the least counts', () => {
+    const [way] = waysIn(hours(60, given('above 55 °F')), hours(120, given('below 55 °F')));
+    expect(way && daysOf(way)).toBe(2.5);
+  });
+
+  test('a longer time under a condition does not lift the time for the rest', () => {
+    const [way] = waysIn(days(3), days(14, given('with much fly ash')));
+    expect(way && [daysOf(way), daysIn(decisive(way) as ValueFact)]).toEqual([3, 3]);
   });
 
   test('concrete of high early strength needs fewer', () => {
