@@ -2,11 +2,11 @@
 import { type ActFact, type Fact, isAct, isValue, type Subject, type ValueFact } from '../../rules/model/fact.ts';
 import type { Measure } from '../../rules/model/measure.ts';
 import type { SectionDocument, Unread } from '../../rules/model/specification.ts';
-import { manualHeader, skippedLines, toolLine } from './header.ts';
+import { manualHeader, sectionHead, skippedLines, toolLine } from './header.ts';
 import { asJson, envelope, locateAll } from './json.ts';
-import { count, indented, labelled, list, type Page, paged, wrap } from './layout.ts';
+import { count, heading, indented, labelled, list, type Page, paged, wrap } from './layout.ts';
 import type { Range } from './places.ts';
-import { type Run, sectionName } from './report.ts';
+import type { Run } from './report.ts';
 
 export function factsText(run: Run, page: Page): string {
   const blocks = [
@@ -41,12 +41,9 @@ export function factsJson(run: Run): string {
 type Lines = readonly string[];
 
 function documentLines(document: SectionDocument, page: Page): Lines {
-  const { facts, unread, path } = document;
-  const name = sectionName(document).toUpperCase();
+  const { facts, unread } = document;
   return [
-    page.style.strong(`SECTION ${name}`),
-    ...(name === path.toUpperCase() ? [] : [page.style.faint(path)]),
-    '='.repeat(page.width),
+    ...sectionHead(document, page),
     `${count(facts.length, 'statement')} read`,
     ...byPlace(facts).flatMap(([place, own]) => placeLines(place, own, page)),
     ...unreadLines(unread, page),
@@ -62,7 +59,7 @@ function byPlace(facts: readonly Fact[]): readonly (readonly [string, readonly F
 function placeLines(place: string, facts: readonly Fact[], page: Page): Lines {
   return [
     '',
-    page.style.strong(`  ${place || 'Title'}`),
+    ...indented(heading(place || 'Title', page), 2),
     ...facts.flatMap((fact) => [
       ...indented(labelled(fact.kind, sayFact(fact), page.width - 4, 20), 4),
       ...indented(wrap(`"${fact.words}"`, page.width - 24), 24).map(page.style.faint),
@@ -121,7 +118,7 @@ function unreadLines(unread: readonly Unread[], page: Page): Lines {
     `${count(unread.length, 'clause')} not understood`,
     ...[...byReason].flatMap(([reason, clauses]) => [
       '',
-      page.style.strong(`  ${reason} (${clauses.length})`),
+      ...indented(heading(`${reason} (${clauses.length})`, page), 2),
       ...clauses.flatMap(({ place, words }) =>
         indented(labelled(place || 'Title', `"${words}"`, page.width - 4, 14), 4),
       ),

@@ -1,7 +1,7 @@
 /** One finding as a specifier reads it: where, how much it matters, what to do, and on whose word. */
 import type { Severity } from '../../rules/model/project.ts';
 import type { Finding } from '../checking.ts';
-import { count, indented, labelled, list, type Page, wrap } from './layout.ts';
+import { count, heading, indented, labelled, list, type Page, wrap } from './layout.ts';
 import { sayCitation, sayStep } from './words.ts';
 
 export interface FindingOptions {
@@ -14,7 +14,7 @@ const labelWidth = 10;
 
 export function findingLines(finding: Finding, page: Page, { working }: FindingOptions): readonly string[] {
   const { style, width } = page;
-  const place = style.strong(finding.place === '' ? 'Title' : finding.place);
+  const [place] = heading(finding.place || 'Title', page);
   const rows = [...points(finding), ...(working === 'shown' ? workings(finding) : [])];
   return [
     `  ${place}  ${style[finding.severity](levelWords[finding.severity])}`,

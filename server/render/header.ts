@@ -1,6 +1,7 @@
 /** The head of every report: the settings it stands on, what was read and what was not. */
 import { bothUnits } from '../../rules/formulas/unit-twins.ts';
-import { count, labelled, list, type Page } from './layout.ts';
+import type { SectionDocument } from '../../rules/model/specification.ts';
+import { count, heading, labelled, list, type Page, wrap } from './layout.ts';
 import { type Manual, notLoaded, type Run, type Skipped, sectionName } from './report.ts';
 import { codeNames, sayFrom } from './words.ts';
 
@@ -10,6 +11,13 @@ const labelWidth = 11;
 export function manualHeader(manual: Manual, page: Page): readonly string[] {
   const rows = [...settingRows(manual), ['Read', sayRead(manual)] as const, ...missingRows(manual)];
   return rows.flatMap(([label, text]) => labelled(label, text, page.width, labelWidth));
+}
+
+/** Number and title of a section over its path, underlined. */
+export function sectionHead(document: SectionDocument, page: Page): readonly string[] {
+  const name = sectionName(document);
+  const path = name === document.path ? [] : wrap(document.path, page.width).map(page.style.faint);
+  return [...heading(`SECTION ${name.toUpperCase()}`, page), ...path, '='.repeat(page.width)];
 }
 
 /** Files that were left out, those with the same reason in one line. */

@@ -25,6 +25,10 @@ export function wrap(text: string, width: number): readonly string[] {
     .flatMap((line) => wrapLine(line, width));
 }
 
+/** A title that stands out, wrapped. */
+export const heading = (text: string, { width, style }: Page): readonly string[] =>
+  wrap(text, width).map((line) => style.strong(line));
+
 /** The text behind a label, wrapped beside it: every later line starts where the text starts. */
 export function labelled(label: string, text: string, width: number, column = label.length + 2): readonly string[] {
   const [first = '', ...rest] = wrap(text, width - column);

@@ -2,9 +2,9 @@
 import type { Article, SectionDocument } from '../../rules/model/specification.ts';
 import type { Failure, Finding } from '../checking.ts';
 import { type FindingOptions, findingLines } from './finding.ts';
-import { manualHeader, skippedLines, toolLine } from './header.ts';
-import { count, list, type Page, paged, wrap } from './layout.ts';
-import { type CheckedManual, type Run, sectionName } from './report.ts';
+import { manualHeader, sectionHead, skippedLines, toolLine } from './header.ts';
+import { count, heading, list, type Page, paged, wrap } from './layout.ts';
+import type { CheckedManual, Run } from './report.ts';
 
 export interface TextOptions extends FindingOptions {
   readonly notes: 'all' | 'folded';
@@ -29,7 +29,7 @@ type Lines = readonly string[];
 
 function manualBlocks(manual: CheckedManual, run: Run, page: Page, options: TextOptions): readonly Lines[] {
   const { file } = manual.settings;
-  const title = run.manuals.length < 2 ? [] : [page.style.strong(`MANUAL under ${file ?? 'no project file'}`)];
+  const title = run.manuals.length < 2 ? [] : heading(`MANUAL under ${file ?? 'no project file'}`, page);
   return [
     [...title, ...manualHeader(manual, page)],
     ...manual.specification.documents.flatMap((document) =>
@@ -49,9 +49,7 @@ function documentBlocks(
   page: Page,
   options: TextOptions,
 ): readonly Lines[] {
-  const name = sectionName(document).toUpperCase();
-  const path = sectionName(document) === document.path ? '' : page.style.faint(document.path);
-  const head = [page.style.strong(`SECTION ${name}`), path, '='.repeat(page.width)].filter(Boolean);
+  const head = sectionHead(document, page);
   if (findings.length === 0) return [[...head, silence(document)]];
   const shown = options.notes === 'all' ? findings : foldNotes(findings);
   const folded = findings.length - shown.length;
@@ -86,7 +84,7 @@ function byArticle({ articles }: SectionDocument, findings: readonly Finding[]):
 }
 
 function articleBlocks({ article, findings }: Group, page: Page, options: TextOptions): readonly Lines[] {
-  const title = article ? [page.style.strong([article.number, article.title].filter(Boolean).join('  '))] : [];
+  const title = article ? heading([article.number, article.title].filter(Boolean).join(' '), page) : [];
   const [first, ...rest] = findings.map((finding) => findingLines(finding, page, options));
   return [[...title, ...first!], ...rest];
 }
@@ -108,15 +106,16 @@ function closing({ manuals }: Run<CheckedManual>, page: Page): Lines {
   ) as [number, number, number];
   const where = `in ${count(sections, 'section')}`;
   if (findings.length === 0) return [page.style.strong(`Nothing found ${where}.`)];
-  const total = list([`${musts} must`, `${shoulds} should`, count(notes, 'note')]);
-  return [page.style.strong(`${total} ${where}.`), ...wrap(`Next: ${nextSteps(musts, shoulds).join(' ')}`, page.width)];
+  const total = [`${musts} must`, `${shoulds} should`, count(notes, 'note')].filter((part) => !part.startsWith('0 '));
+  const next = nextSteps(musts, shoulds).join('; ');
+  return [page.style.strong(`${list(total)} ${where}.`), ...wrap(`Next: ${next}.`, page.width)];
 }
 
 function nextSteps(musts: number, shoulds: number): readonly string[] {
   return [
-    ...(0 < musts ? [`change the ${count(musts, 'must')} before bid.`] : []),
-    ...(0 < shoulds ? [`Decide on the ${count(shoulds, 'should')} with the engineer of record.`] : []),
-    '"firstwinter explain RULE" gives the ground of a rule, --working the way to each value.',
+    ...(0 < musts ? [`change the ${count(musts, 'must')} before bid`] : []),
+    ...(0 < shoulds ? [`decide on the ${count(shoulds, 'should')} with the engineer of record`] : []),
+    '"firstwinter explain RULE" gives the ground of a rule, --working the way to each value',
   ];
 }
 

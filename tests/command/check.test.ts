@@ -171,6 +171,12 @@ describe('what is read', () => {
     expect(status).toBe(0);
   });
 
+  test('a file that is named beside its folder counts as named', () => {
+    const words = ['check', 'README.md', '.', '--format', 'json'];
+    expect(paths(run(folderWith({ 'README.md': readme }), words).out)).toEqual(['README.md']);
+    expect(paths(run(folderWith({ 'README.md': readme }), ['check', '.', ...words.slice(1)]).out)).toHaveLength(1);
+  });
+
   test('a file listed in the project file, whatever it looks like', () => {
     const folder = folderWith({ 'README.md': readme, 'firstwinter.jsonc': '{ "sections": { "READ*": {} } }' });
     expect(paths(run(folder, ['check', '.', '--format', 'json']).out)).toEqual(['README.md']);
@@ -215,6 +221,22 @@ describe('settings', () => {
     expect(climates).toEqual(['freezing', 'mild']);
     const musts = findings.filter(({ severity }: { severity: string }) => severity === 'must');
     expect(new Set(musts.map(({ path }: { path: string }) => path))).toEqual(new Set(['north/walks.md']));
+  });
+
+  test('the nearest project file upward holds', () => {
+    const folder = folderWith({ 'job/a/b/walks.md': lowAir, 'job/firstwinter.jsonc': '{ "climate": "mild" }' });
+    const { settings } = json(run(folder, ['check', 'job/a/b', '--format', 'json']).out);
+    expect(settings).toMatchObject({ climate: 'mild', file: 'job/firstwinter.jsonc' });
+  });
+
+  test('a key without effect in this version is a notice, no fault', () => {
+    const folder = folderWith({
+      'floor.md': interior,
+      'firstwinter.jsonc': '{ "season": { "firstSalt": "2026-11-15" } }',
+    });
+    const { status, err } = run(folder, ['check', 'floor.md']);
+    expect(err).toMatch(/^firstwinter\.jsonc, line 1, column \d+: notice: "season"/);
+    expect(status).toBe(0);
   });
 
   test('flag beats file beats default, and each says where it came from', () => {
@@ -267,7 +289,7 @@ describe('output', () => {
   });
 
   test('the text of a file cannot steer the terminal', () => {
-    const folder = folderWith({ 'walks.md': lowAir.replace('air content:', 'air \u001b[2Jcontent:') });
+    const folder = folderWith({ 'walks.md': lowAir.replace('CONCRETE', 'CONCRETE \u001b[2J') });
     expect(run(folder, ['check', 'walks.md', ...cold]).out).not.toContain('\u001b');
     expect(run(folder, ['facts', 'walks.md']).out).not.toContain('\u001b');
   });

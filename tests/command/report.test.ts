@@ -2,6 +2,8 @@
 import { expect, test } from 'vitest';
 import type { Article, SectionDocument } from '../../rules/model/specification.ts';
 import type { Finding } from '../../server/checking.ts';
+import { statusOf } from '../../server/hosts/cli/check.ts';
+import { status } from '../../server/hosts/cli/status.ts';
 import { plainStyle } from '../../server/render/layout.ts';
 import { locator } from '../../server/render/places.ts';
 import type { CheckedManual, Run } from '../../server/render/report.ts';
@@ -72,7 +74,7 @@ const text = (findings: readonly Finding[], options: Parameters<typeof checkText
 
 test('findings stand under their article in the order of the text', () => {
   const out = text([finding(60, { place: '3.04.A' }), finding(20), finding(10)]);
-  const order = ['2.03  MIXTURES', 'Message 10.', 'Message 20.', '3.04  CURING', 'Message 60.'];
+  const order = ['2.03 MIXTURES', 'Message 10.', 'Message 20.', '3.04 CURING', 'Message 60.'];
   const places = order.map((words) => out.indexOf(words));
   expect(places).not.toContain(-1);
   expect(places).toEqual([...places].sort((a, b) => a - b));
@@ -92,7 +94,7 @@ test('a finding says place, level, found, required, why, on whose word and what 
   ]);
   expect(out).toContain(
     [
-      '2.03  MIXTURES',
+      '2.03 MIXTURES',
       '  2.03.B  MUST change',
       '    Message 10.',
       '    For       walks and ramps',
@@ -138,7 +140,8 @@ test('a section in which nothing was read does not look clean', () => {
 test('the end counts and says what to do next', () => {
   const out = text([finding(1), finding(2, { severity: 'should' }), finding(3, { severity: 'note' })]);
   expect(out).toContain('1 must, 1 should and 1 note in 1 section.');
-  expect(out).toContain('Next: change the 1 must before bid.');
+  expect(out).toContain('Next: change the 1 must before bid; decide on the 1 should');
+  expect(text([finding(1)])).toContain('1 must in 1 section.');
   expect(out).toContain('no licensed opinion');
 });
 
@@ -149,6 +152,15 @@ test('a rule that failed is named as our fault', () => {
   expect(checkText({ ...run, manuals: [failed] }, page, folded)).toMatch(
     /fault of First Winter.*\n(?:.*\n)? *air-content-low: boom/,
   );
+});
+
+test('a rule that failed gives status 2, whatever was found', () => {
+  const broken = { checked: { findings: [], failures: [{ rule: 'air-content-low', error: 'boom' }] } };
+  const found = { checked: { findings: [finding(1)], failures: [] } };
+  expect(statusOf(status.clean, [found, broken], 'must')).toBe(status.failed);
+  expect(statusOf(status.clean, [broken], 'never')).toBe(status.failed);
+  expect(statusOf(status.failed, [found], 'must')).toBe(status.failed);
+  expect(statusOf(status.clean, [found], 'must')).toBe(status.findings);
 });
 
 test('files left out for one reason stand in one line', () => {

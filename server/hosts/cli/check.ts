@@ -48,7 +48,12 @@ const checked = (manual: Manual): CheckedManual => ({
 
 const ranks: Readonly<Record<Severity, number>> = { note: 0, should: 1, must: 2 };
 
-function statusOf(reading: Status, manuals: readonly CheckedManual[], failOn: CheckOptions['failOn']): Status {
+/** How a run ends: a rule that failed outweighs what was found, and so does what went wrong while reading. */
+export function statusOf(
+  reading: Status,
+  manuals: readonly Pick<CheckedManual, 'checked'>[],
+  failOn: CheckOptions['failOn'],
+): Status {
   if (manuals.some(({ checked: { failures } }) => 0 < failures.length)) return status.failed;
   if (reading !== status.clean || failOn === 'never') return reading;
   const findings = manuals.flatMap(({ checked: { findings } }) => findings);
