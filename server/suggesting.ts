@@ -103,15 +103,23 @@ function merged(inchPound: readonly string[], metric: readonly string[]): string
       continue;
     }
     const [nextA, nextB] = meeting(inchPound, metric, a, b);
-    const [own, twin] = [inchPound.slice(a, nextA).join(' '), metric.slice(b, nextB).join(' ')];
-    const stop = /[.,;:\]]+$/.exec(own)?.[0] ?? '';
-    out.push(
-      twin === '' ? own : `${own.slice(0, own.length - stop.length)} (${twin.replace(/[.,;:\]]+$/, '')})${stop}`.trim(),
-    );
+    out.push(paired(inchPound.slice(a, nextA).join(' '), metric.slice(b, nextB).join(' ')));
     [a, b] = [nextA, nextB];
   }
   return out.join(' ');
 }
+
+/** "50 °F" and "10 °C." are "50 °F (10 °C).": only a stop that both carry moves behind the bracket. */
+function paired(own: string, twin: string): string {
+  if (twin === '' || own === '') return own || twin;
+  // A standard and its metric twin are written as one: "C172/C172M".
+  if (bare(twin) === `${bare(own)}M`) return `${bare(own)}/${twin}`;
+  const stop = /[.,;:\]]+$/.exec(twin)?.[0] ?? '';
+  if (stop === '' || !own.endsWith(stop)) return `${own} (${twin})`;
+  return `${own.slice(0, -stop.length)} (${twin.slice(0, -stop.length)})${stop}`;
+}
+
+const bare = (word: string): string => word.replace(/[.,;:\]]+$/, '');
 
 /** The nearest pair of equal words behind two places that differ. */
 function meeting(left: readonly string[], right: readonly string[], a: number, b: number): readonly [number, number] {

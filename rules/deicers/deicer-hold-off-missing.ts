@@ -131,7 +131,9 @@ A. Garden walks, exterior: broom finish.
 
 /** "None in the first winter", "prohibited until May", "never": a ban on salt with or without an end. */
 const isHoldOff = ({ force, act }: ReturnType<View['acts']>[number]): boolean =>
-  force === 'ban' && (act.time !== undefined || act.material === undefined || act.material === 'de-icer');
+  force === 'ban' &&
+  act.verb === 'spread' &&
+  (act.time !== undefined || act.material === undefined || act.material === 'de-icer');
 
 const isSummerWork = (view: View): boolean =>
   view.every('season').some(({ value }) => value === ('mild months' satisfies SeasonWindow));

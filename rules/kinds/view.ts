@@ -74,9 +74,14 @@ export class View {
     return this.element.traits.has(trait);
   }
 
-  /** Does a document that names the element have an article of this kind? */
+  /** Does a document that names the element have an article of this kind? A letter without articles speaks of the work itself. */
   hasArticle(...wanted: readonly Region[]): boolean {
-    return this.documents.some(({ articles }) => articles.some(({ region }) => wanted.includes(region)));
+    const asksOfWork = wanted.includes('placing') || wanted.includes('finishing');
+    return this.documents.some(
+      ({ articles }) =>
+        articles.some(({ region }) => wanted.includes(region)) ||
+        (asksOfWork && articles.every(({ region }) => region === 'other')),
+    );
   }
 
   get isExterior(): boolean {

@@ -136,6 +136,11 @@ function cutsIn(tokens: readonly Token[], from: number, to: number): number[] {
   return cuts;
 }
 
+/** "cover at once", "bull-float once" are no conditions; "once the sheen has gone" is one. */
+const isAdverb = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'once' &&
+  !/^(?:the|no|a|an|it|concrete|bleed|bleeding|all|texture|set)$/.test(tokens[at + 1]?.text ?? '');
+
 /** "except that the curing period is 72 hours" states something of its own. */
 const isExceptThat = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'except' && tokens[at + 1]?.text === 'that';
@@ -231,7 +236,7 @@ function turnsIn(tokens: readonly Token[], from: number, to: number): Turned[] {
     return {
       turn: meaning,
       from: start,
-      to: meaning === 'when' && start === from ? mainClause(tokens, behind, end) : end,
+      to: meaning === 'when' && start - from <= 2 ? mainClause(tokens, behind, end) : end,
     };
   });
 }
@@ -248,7 +253,7 @@ function mainClause(tokens: readonly Token[], from: number, end: number): number
 
 /** "less than … before" and "rather" aside: "no later than 20 minutes after" keeps its time out of the conditions. */
 const isComparing = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.text === 'before' && /^(?:than|and)$/.test(tokens[at - 1]?.text ?? '');
+  isAdverb(tokens, at) || (tokens[at]?.text === 'before' && /^(?:than|and)$/.test(tokens[at - 1]?.text ?? ''));
 
 const precedence: readonly Force[] = ['waive', 'ban', 'permit', 'recommend', 'require'];
 

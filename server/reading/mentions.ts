@@ -53,7 +53,7 @@ function mentionsIn(tokens: readonly Token[], from: number, to: number): Mention
     const trap = others.at(tokens, at, to);
     const head = heads.at(tokens, at, to);
     if (trap && (!head || head.to < trap.to)) at = trap.to - 1;
-    else if (head && !isVerb(tokens, at) && !isLandmark(tokens, at)) {
+    else if (head && !isVerb(tokens, at) && !isLandmark(tokens, at, 0 < found.length)) {
       found.push(mentionOf(tokens, from, head));
       at = head.to - 1;
     }
@@ -102,7 +102,8 @@ function joined(found: readonly MentionRead[]): MentionRead[] {
 }
 
 /** "steps up to the landing", "beside the curb": a place to go by, not what the clause is about. */
-function isLandmark(tokens: readonly Token[], head: number): boolean {
+function isLandmark(tokens: readonly Token[], head: number, isSecond: boolean): boolean {
+  if (isSecond && /^(?:at|where)$/.test(tokens[head - 1]?.text ?? '')) return true;
   const before = tokens
     .slice(Math.max(0, head - 4), head)
     .map(({ text }) => text)

@@ -48,7 +48,8 @@ function distanceBetween(tokens: readonly Token[], value: Run, meaning: Run): nu
   const before = meaning.to <= value.from;
   const [from, to] = before ? [meaning.to, value.from] : [value.to, meaning.from];
   // Right behind the value ("6 percent air", "4500 psi concrete") a noun owns it before anything that came earlier.
-  if (!before && to - from <= 1 && !/^[,;:.]$/.test(tokens[from]?.text ?? '')) return to - from + 0.5;
+  if (!before && (to === from || /^(?:of|total|entrained)$/.test(tokens[from]?.text ?? '')) && to - from <= 1)
+    return to - from + 0.5;
   let steps = to - from + 1;
   if (farthest < steps) return steps;
   for (let at = from; at < to; at++) steps += past.get(tokens[at]?.text ?? '') ?? 0;

@@ -12,7 +12,9 @@ export interface ScopeLevel {
 /** The first level that names an element gives the elements; the first that says in or out of doors gives that. */
 export function subjectFrom(levels: readonly ScopeLevel[]): Subject {
   const naming = levels.filter(({ named }) => 0 < named.elements.length || 0 < named.mixtures.length);
-  const chosen = naming.find(({ named }) => !isVague(named)) ?? naming[0];
+  const chosen =
+    naming.find(({ named }) => !isVague(named)) ??
+    naming.find(({ named }) => named.elements.every(({ label }) => label.endsWith('s')));
   const exterior = levels.find(({ named }) => named.exterior !== 'unknown')?.named.exterior ?? 'unknown';
   return {
     elements: chosen?.named.elements.map(({ mention }) => mention) ?? [],
@@ -22,7 +24,7 @@ export function subjectFrom(levels: readonly ScopeLevel[]): Subject {
   };
 }
 
-/** "the slab", "the surface of the concrete": a bare group noun that only stands for what the heading names. */
+/** "the slab" only stands for what the heading names, or for all the work; "slabs" at the head of a list are a group. */
 const isVague = ({ elements, mixtures, exterior }: Named): boolean =>
   mixtures.length === 0 &&
   exterior === 'unknown' &&

@@ -157,7 +157,7 @@ const isLimitOfStart = (value: Owned, { tokens }: Statement): boolean => {
     .map(({ text }) => text)
     .join(' ');
   return (
-    (/(?:within|every|each|than|first|next|age of|at age|begin|start|at)(?: the| about)?$/.test(words) &&
+    (/(?:within|every|each|than|first|next|age of|at age|begin|start|at|in)(?: the| about)?$/.test(words) &&
       !/(?:less|fewer|more|shorter) than$/.test(words)) ||
     /^(?:after|before|of age|old|of placing|of finishing|prior|or before)/.test(behind)
   );

@@ -244,7 +244,7 @@ export function curing(statement: Statement): ActFact[] {
   // Products in Part 2 cure nothing until Part 3 orders it.
   if (statement.region === 'materials' && !/\bcure\b/.test(main)) return [];
   const facts: ActFact[] = [];
-  if (isDuty(statement, main))
+  if (isDuty(statement))
     facts.push(actFact('curing', { verb: 'cure', manner: dutyOf(statement), ...startOf(statement) }, statement));
   facts.push(...methodsOf(statement, main));
   return facts;
@@ -254,21 +254,25 @@ const isOther = (statement: Statement): boolean =>
   holds(otherTrades, statement) &&
   !/\b(?:slab|walk|concrete|pavement|flatwork|surface|curing compound)\b/.test(mainWords(statement));
 
-function isDuty(statement: Statement, main: string): boolean {
-  if (!holds(cureVerb, statement)) return false;
-  // "after curing", "until curing ends", "during the curing period" only time something else.
-  if (/\b(?:cure|cured|curing|moist|damp|wet|cover)\b/.test(mainWords(statement)) === false) return false;
-  if (
-    /\b(?:submit|test|record|protect(?:ed)? (?:from|finished)|open|traffic)\b/.test(main) &&
-    !/\bcure[sd]?\b|\bcuring (?:shall|of|for)\b/.test(main)
-  )
-    return false;
+/** "Cure …", "keep moist …", "cover with wet burlap …"; "after curing" and "has been cured" only time something else. */
+function isDuty(statement: Statement): boolean {
+  const main = mainWords(statement);
+  if (timing.test(main)) return false;
+  if (/\bcur(?:e|ed|es|ing)\b/.test(main))
+    return (
+      !/\b(?:submit|test|record|payment|traffic|open)\w*\b/.test(main) ||
+      /\bcures?\b|\bcuring (?:shall|of|for)\b/.test(main)
+    );
+  if (!holds(cureVerb, statement) && !/\bcover/.test(main)) return false;
   return (
-    /\bcur(?:e|ed|es|ing)\b|\bkeep|\bkept|\bcover/.test(main) &&
-    !/\bcover (?:joints|drains|opening|plates?)\b/.test(main) &&
-    (/\bcur/.test(main) || statement.region === 'curing' || /moist|damp|wet|burlap|polyethylene|plastic/.test(main))
+    /\b(?:keep|kept|cover\w*|maintain\w*)\b/.test(main) &&
+    (/\b(?:moist|damp|wet|burlap|polyethylene|plastic)\b/.test(main) ||
+      (statement.region === 'curing' && !/\bcover (?:joints|drains|opening|plates?)\b/.test(main)))
   );
 }
+
+const timing =
+  /\b(?:has been|have been|is|are|field|laboratory|lab|standard)(?: |-|- | -)*cured\b|\b(?:until|after|during) (?:the )?cur/;
 
 function dutyOf(statement: Statement): string {
   const sentence = sentenceWords(statement);
@@ -307,6 +311,7 @@ function methodsOf(statement: Statement, main: string): ActFact[] {
 function isLaid(statement: Statement, manner: CuringManner, main: string, inCuring: boolean): boolean {
   const only = statement.tokens.length <= 8;
   const listItem = only && inCuring;
+  if (manner === 'fog' && /\babove the slab|\bin(?:to)? the air\b|\bthe air above\b/.test(main)) return false;
   if (manner === 'listed') return /\bcur(?:e|ed|ing)\b/.test(main);
   if (manner === 'approved') return /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
   if (/^water$|^compound$/.test(main.trim())) return inCuring;
@@ -336,8 +341,10 @@ const elsewhere = words(
 
 const isTaken = ({ tokens }: Statement, at: number, manner: CuringManner): boolean =>
   (manner === 'compound' &&
-    /^(?:joint|patching|glazing|release|bituminous|levelling|leveling|caulking)$/.test(tokens[at - 1]?.text ?? '')) ||
-  (manner === 'fog' && /^(?:forms|reinforcement)$/.test(tokens[at + 1]?.text ?? ''));
+    /^(?:joint|patching|ammonium|chemical|organic|nitrogen|glazing|release|bituminous|levelling|leveling|caulking)$/.test(
+      tokens[at - 1]?.text ?? '',
+    )) ||
+  (manner === 'fog' && /^(?:forms|reinforcement|above|into)$/.test(tokens[at + 1]?.text ?? ''));
 
 const wetting = /\b(?:wet|saturat\w*|flood\w*|sprinkl\w*|soak\w*|moist\w*|water)\b/;
 const frost = /\b(?:freez\w*|frost\w*|frozen|below freezing|first freeze|winter nights?)\b/;

@@ -205,7 +205,7 @@ function care(statement: Statement): ActFact[] {
     facts.push(made('sand', 'sand'));
   if (
     winter &&
-    /\b(?:clear\w*|shovel\w*|plow\w*|plough\w*)\b/.test(all) &&
+    /\b(?:clear(?:s|ed|ing)?|shovel(?:s|ed|ing)?|plow(?:s|ed|ing)?|plough(?:s|ed|ing)?)\b(?! ?- ?shoe)/.test(all) &&
     !/\bclear (?:distance|space|cover)/.test(all)
   )
     facts.push(made('clear'));

@@ -12,7 +12,7 @@ const surface =
 
 export function overFinishing(statement: Statement): ActFact[] {
   const all = allWords(statement);
-  if (!surface.test(all)) return [];
+  if (!surface.test(all) || /\b(?:compound|coats?|sealer|spray|roller)\b/.test(all)) return [];
   if (limiting.test(all)) return [actFact('over-finishing', { verb: 'limit' }, statement)];
   return repeating.test(all) && /\b(?:trowel|float|pass)/.test(all)
     ? [actFact('over-finishing', { verb: 'repeat' }, statement)]
