@@ -99,7 +99,7 @@ A. Leave forms of curbs, Exposure Class F3, in place for 24 hours.
 function short(fact: ValueFact, view: View): Shortfall | undefined {
   const way = curingWays(view).find(({ durations }) => durations.includes(fact));
   const days = daysFor(fact, view);
-  if (!way || !isShorter(daysOf(way), days) || fact !== decisive(way) || filmGoesOn(way)) return undefined;
+  if (!way || !isShorter(daysOf(way), days) || fact !== decisive(way) || filmGoesOn(way, fact)) return undefined;
   return {
     required: `${days} days`,
     severity: 'must',
@@ -110,7 +110,8 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
 const daysFor = ({ of }: ValueFact, view: View): number =>
   of === ('high-early' satisfies CuringOf) ? curingAsked(view).highEarlyDays : daysAsked(view);
 
-/** After a wet or sheet cure for the days given, a compound stays on the slab. */
-const filmGoesOn = ({ methods }: Way): boolean => methods.some(isFilm) && methods.some((method) => !isFilm(method));
+/** A wet or sheet cure is given this time in so many words, and a compound follows that stays on the slab. */
+const filmGoesOn = ({ methods }: Way, { place }: ValueFact): boolean =>
+  methods.some(isFilm) && methods.some((method) => !isFilm(method) && method.place === place);
 
 const isFilm = ({ act }: Way['methods'][number]): boolean => act.manner === ('compound' satisfies CuringManner);

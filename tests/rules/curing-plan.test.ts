@@ -129,6 +129,7 @@ describe('rules on the plan', () => {
     expect(said(id, wet(), days(3), film(), days(7))).toEqual([]);
     expect(said(id, wet(), days(3), film())).toEqual([]);
     expect(said(id, film(), days(3))).toHaveLength(1);
+    expect(said(id, days(3), wet({ place: '3.06.D' }), film({ place: '3.06.D' }))).toHaveLength(1);
   });
 
   test('no method: a time alone, or approved means', () => {
