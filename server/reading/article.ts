@@ -101,12 +101,14 @@ class ArticleReader implements ArticleReading {
     const designations = designationsIn(this.text, tokens);
     const measures = measuresIn(this.text, tokens, designations.taken).map((value) => underHead(value, header));
     const around = this.#heading(block, header);
+    let before: Named | undefined;
     const statements = sentences.flatMap((sentence) => {
       const meanings = meaningsIn(tokens, sentence);
       const owned = measures
         .filter(({ from }) => sentence.from <= from && from < sentence.to)
         .map((value) => this.#owned(tokens, value, sentence, meanings, around));
-      const own = namedIn(tokens, sentence);
+      const own = this.#inherited(tokens, sentence, namedIn(tokens, sentence), before);
+      before = 0 < own.elements.length ? own : before;
       return sentence.predications.map((predication): Statement => {
         const named = without(namedIn(tokens, predication), [
           ...predication.replaced,
@@ -154,6 +156,15 @@ class ArticleReader implements ArticleReading {
     return { ...named, elements: over.map((each) => ({ ...each, exterior: named.exterior })) };
   }
 
+  /** "Cover the walks with burlap. Then apply compound and leave it on.": a sentence that goes on speaks of what came before. */
+  #inherited(tokens: readonly Token[], sentence: Sentence, own: Named, before: Named | undefined): Named {
+    if (0 < own.elements.length || 0 < own.mixtures.length || !before || own.exterior !== 'unknown') return own;
+    const goesOn =
+      continuing.test(tokens[sentence.from]?.text ?? '') ||
+      tokens.slice(sentence.from, sentence.to).some(({ text }) => pronouns.has(text));
+    return goesOn || mixtureRegions.has(this.article.region) ? before : own;
+  }
+
   #owned(
     tokens: readonly Token[],
     value: MeasureRead,
@@ -170,7 +181,9 @@ class ArticleReader implements ArticleReading {
     const predication = sentence.predications.find(inside);
     const conditional =
       predication !== undefined &&
-      (predication.conditions.some(inside) || (predication.exception !== undefined && inside(predication.exception)));
+      (predication.conditions.some(inside) ||
+        predication.replaced.some(inside) ||
+        (predication.exception !== undefined && inside(predication.exception)));
     return { ...value, measure: withBound(value.measure, bound), owner: near?.meaning ?? over?.meaning, conditional };
   }
 
@@ -214,6 +227,10 @@ interface Lead {
   readonly words: string;
   readonly named: Named;
 }
+
+const continuing = /^(?:then|also|finally|afterwards|next|thereafter)$/;
+const pronouns = new Set(['them', 'it', 'these', 'they']);
+const mixtureRegions: ReadonlySet<Region> = new Set(['mixtures', 'summary']);
 
 const oneOf =
   /\b(?:one|any|either) (?:or more )?of (?:the )?(?:following|these|methods)|\bany (?:one )?of\b|\bone of\b.*:$|\bfollowing (?:alternative|optional) methods\b/;

@@ -200,7 +200,7 @@ function predication(tokens: readonly Token[], from: number, to: number, before:
   const except = turned.find(({ turn }) => turn === 'except');
   const inside = (at: number): boolean => turned.some((run) => run.from <= at && at < run.to);
   const own = ownForce(tokens, from, to, inside);
-  const force = own ?? inherited(tokens, from, to, before);
+  const force = own ?? inherited(tokens, from, to, before, inside);
   const waits = force === 'ban' && conditions.some((run) => /^(?:until|before)$/.test(tokens[run.from]?.text ?? ''));
   return {
     from,
@@ -288,11 +288,17 @@ const isRelative = (tokens: readonly Token[], at: number): boolean =>
 const range = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, at) => from + at);
 
 /** A bare noun phrase or imperative requires; a verb of being describes; a list goes on with the force before it. */
-function inherited(tokens: readonly Token[], from: number, to: number, before: Predication | undefined): Force {
+function inherited(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  before: Predication | undefined,
+  inside: (at: number) => boolean,
+): Force {
   const first = tokens[from];
   const listed = before !== undefined && first !== undefined && /^(?:or|nor|,)$/.test(first.text);
   if (listed) return before.force;
-  return describes(tokens, from, to) ? 'state' : 'require';
+  return describes(tokens, from, to, inside) ? 'state' : 'require';
 }
 
 const describing = new Set([
@@ -313,12 +319,14 @@ const describing = new Set([
   'results',
 ]);
 
-function describes(tokens: readonly Token[], from: number, to: number): boolean {
+function describes(tokens: readonly Token[], from: number, to: number, inside: (at: number) => boolean): boolean {
+  let seen = 0;
   for (let at = from; at < to; at++) {
-    const { text, kind } = tokens[at] as Token;
-    if (kind !== 'word') continue;
-    if (imperatives.has((tokens[at] as Token).stem) && at - from < 2) return false;
+    const { text, kind, stem } = tokens[at] as Token;
+    if (kind !== 'word' || inside(at)) continue;
+    if (imperatives.has(stem) && seen++ < 2) return false;
     if (describing.has(text)) return true;
+    seen++;
   }
   return false;
 }

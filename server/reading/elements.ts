@@ -131,7 +131,7 @@ function finished(draft: Draft, readings: readonly Reading[], documents: readonl
   const facts = documents.flatMap((document) => document.facts.filter((fact) => reaches(fact.subject, bare, document)));
   return {
     ...bare,
-    cues: [...cues, ...factCues(facts.filter((fact) => !isOnlyGeneral(fact, cues)))],
+    cues: [...cues, ...factCues(facts.filter((fact) => !isOnlyGeneral(fact, cues) && !presumesOutdoors(fact, cues)))],
     salted: saltedBy(facts),
     traits: new Set([...draft.traits, ...traitsFrom(facts)]),
   };
@@ -149,6 +149,10 @@ const doesNotFreeze = /^(?:F0|RF0|N|X0|XC1)$/;
 /** What is said of the work as a whole does not put a floor out of doors. */
 const isOnlyGeneral = ({ subject }: Fact, cues: readonly Cue[]): boolean =>
   !own.has(subject.by) && subject.by !== 'article' && cues.some(({ kind }) => kind === 'indoor-noun');
+
+/** What is said of exterior concrete is no evidence for something that nothing else puts outdoors. */
+const presumesOutdoors = ({ subject }: Fact, cues: readonly Cue[]): boolean =>
+  subject.exterior === 'yes' && !cues.some(({ kind }) => kind === 'outdoor-noun' || kind === 'outdoor-section');
 
 function factCues(facts: readonly Fact[]): Cue[] {
   return facts.flatMap((fact): Cue[] => {

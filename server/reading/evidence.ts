@@ -5,7 +5,7 @@ import type { Reading } from './reading.ts';
 
 const outdoor =
   /\b(?:sidewalk|curb|kerb|gutter|driveway|parking|bus (?:bay|apron|pad|stop|lane)|apron|plaza|patio|porch|stoop|exterior|outdoor|outside|site paving|roadway|street|road|alley|footpath|footway|flatwork|hardscape)/;
-const either = /\b(?:walk|walkway|ramp|steps?|stairs?|platform|pad|landing|dock|pavement|paving)\b/;
+const either = /\b(?:walk|walkway|ramp|step|stair|platform|pad|landing|dock|pavement|paving)s?\b/;
 const indoor =
   /\b(?:interior|indoor|floors?|office|hall|lobby|mechanical|basement|warehouse|metal deck|conditioned|heated|vestibule|garage floor|enclosed|metal pan)\b/;
 

@@ -82,6 +82,7 @@ const trigger = (statement: Statement): boolean =>
 function verbOf(statement: Statement): ColdWeatherVerb | undefined {
   const sentence = sentenceWords(statement);
   const all = allWords(statement);
+  if (/\brain\b/.test(sentence) && !/\b(?:cold|freez\w*|frost|frozen)\b/.test(sentence)) return undefined;
   const about =
     holds(cold, statement, statement.sentence) ||
     (/cold|winter|freez|frost/.test(statement.heading) && statement.region === 'weather') ||

@@ -272,7 +272,7 @@ function isDuty(statement: Statement): boolean {
 }
 
 const timing =
-  /\b(?:has been|have been|is|are|field|laboratory|lab|standard)(?: |-|- | -)*cured\b|\b(?:until|after|during) (?:the )?cur/;
+  /\b(?:has been|have been|is|are|field|laboratory|lab|standard)(?: |-|- | -)*cured\b|\b(?:until|after|during) (?:the )?cur|\bdays? of cur|\bremov\w* (?:the )?cur/;
 
 function dutyOf(statement: Statement): string {
   const sentence = sentenceWords(statement);
@@ -296,6 +296,7 @@ function methodsOf(statement: Statement, main: string): ActFact[] {
     statement.region === 'curing' ||
     /\bcur(?:e|ing)\b/.test(statement.heading) ||
     /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
+  if (/\bremov\w*\b/.test(mainWords(statement))) return [];
   const { tokens, predication } = statement;
   const found = methods
     .in(tokens, predication.from, predication.to)

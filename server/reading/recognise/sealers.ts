@@ -39,7 +39,8 @@ const sealant = words(
 export function sealers(statement: Statement): ActFact[] {
   if (['references', 'related', 'submittals'].includes(statement.region)) return [];
   if (!holds(sealer, statement, statement.sentence) || holds(sealant, statement)) return [];
-  const instead = insteadOf(statement);
+  const speaks = holds(sealer, statement) || /\b(?:in lieu|instead|in place)\b/.test(allWords(statement));
+  const instead = speaks ? insteadOf(statement) : undefined;
   const facts: ActFact[] = [];
   if (instead)
     facts.push(actFact('sealer-instead', { verb: 'replace', material: 'sealer', manner: instead }, statement));

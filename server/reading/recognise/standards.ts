@@ -163,7 +163,11 @@ export function tests(statement: Statement, designations: readonly Designation[]
   const about =
     /\bair\b|\bsampl\w*|\btest\w*/.test(sentence) &&
     statement.predication.from === statement.sentence.predications[0]?.from;
-  if (!about) return facts;
+  if (
+    !about ||
+    (!/\bair\b/.test(sentence) && /\b(?:slump|strength|compressive|compaction|temperature)\b/.test(sentence))
+  )
+    return facts;
   if (/\b(?:each|every|first|once (?:per|each|every)|per \d|frequency|daily|loads? (?:each|per))\b/.test(sentence))
     facts.push(made('air frequency'));
   if (/\b(?:point of (?:discharge|placement|delivery)|truck|hose|chute|discharge|point of)\b/.test(sentence))

@@ -53,7 +53,7 @@ export const headNouns: readonly (readonly [ElementKind, readonly string[]])[] =
   ['slab', ['slab', 'slab on grade', 'slab on ground', 'slabs-on-grade', 'slabs-on-ground']],
   [
     'wall',
-    ['wall', 'retaining wall', 'parapet', 'column', 'beam', 'pier', 'wall cap', 'façade', 'barrier', 'abutment'],
+    ['wall', 'retaining wall', 'retaining wall cap', 'wall cap', 'parapet', 'column', 'beam', 'pier', 'wall cap', 'façade', 'barrier', 'abutment'],
   ],
   ['footing', ['footing', 'foundation', 'grade beam', 'pile cap', 'caisson', 'basement']],
   [
@@ -92,6 +92,7 @@ export const notElements: readonly string[] = [
   'bituminous pavement',
   'flexible pavement',
   'flexible paving',
+  'simple beam',
   'dock door',
   'dock leveler',
   'dock leveller',
@@ -222,7 +223,7 @@ export const plainModifiers: ReadonlySet<string> = new Set(
 
 /** Words that end the name of an element to the left. */
 export const modifierStops: ReadonlySet<string> = new Set(
-  'a an the of for to in on at by with from and or nor but as is are be been not no shall must may should will can this that these those its their his where when if while until unless before after under over above below between within into onto off out up down per than then so only also both either all each every any some other such same following use used using place placed placing provide apply applied applying finish finishing finished cure curing cured keep kept keeping give gives protect protecting protected broom brooming float floating trowel troweling troweled cover covering covered wet wetting salt salting test testing sprinkle spray concrete cement water air surface surfaces surfaced class exposure percent minimum maximum least most section article mixture mix include includes including receives receive receiving constructed construct build built do against near along across around through during adjacent specified required shown indicated slope sloped remove removing clear clearing clean cleaning texture textured saw tool tooled open opening supply supplies serve serves assign edge edges edged top bottom face faces entire whole full protects shed work works limit limits allow ahead next remaining upon toward towards behind beside completed strength type grade about such which who whose whether w cm f psi mpa mm inch inches day days hours hour deg f1 f2 f3 make makes made let lets makes pour poured pouring seal sealing sealed reinforce we you it they i our your my'.split(
+  'design designs different a an the of for to in on at by with from and or nor but as is are be been not no shall must may should will can this that these those its their his where when if while until unless before after under over above below between within into onto off out up down per than then so only also both either all each every any some other such same following use used using place placed placing provide apply applied applying finish finishing finished cure curing cured keep kept keeping give gives protect protecting protected broom brooming float floating trowel troweling troweled cover covering covered wet wetting salt salting test testing sprinkle spray concrete cement water air surface surfaces surfaced class exposure percent minimum maximum least most section article mixture mix include includes including receives receive receiving constructed construct build built do against near along across around through during adjacent specified required shown indicated slope sloped remove removing clear clearing clean cleaning texture textured saw tool tooled open opening supply supplies serve serves assign edge edges edged top bottom face faces entire whole full protects shed work works limit limits allow ahead next remaining upon toward towards behind beside completed strength type grade about such which who whose whether w cm f psi mpa mm inch inches day days hours hour deg f1 f2 f3 make makes made let lets makes pour poured pouring seal sealing sealed reinforce we you it they i our your my'.split(
     ' ',
   ),
 );
