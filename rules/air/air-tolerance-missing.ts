@@ -45,8 +45,8 @@ PART 2 - PRODUCTS
 SECTION 03 30 00 - CAST-IN-PLACE CONCRETE
 PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
-A. Retaining wall caps are Exposure Class F2. Target air for wall caps is about 6 percent.
-                                                                          ^^^^^^^^^^^^^^^ has no tolerance
+A. Dock walls are Exposure Class F2. Target air for dock walls is about 6 percent.
+                                                                  ^^^^^^^^^^^^^^^ has no tolerance
 `,
     },
     clean: {
