@@ -1,5 +1,5 @@
 /** The maker for silences: something that should be required somewhere is required nowhere. */
-import type { Fact } from '../model/fact.ts';
+import type { Fact, FactKind } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import type { Span } from '../model/source.ts';
@@ -39,7 +39,7 @@ export function absence(rule: Absence): RuleDefinition {
 }
 
 function* silences(rule: Absence, context: Context): Iterable<RuleFinding> {
-  const silent = viewsOf(context).filter((view) => rule.when(view) && !isAnswered(rule, view));
+  const silent = viewsOf(context).filter((view) => view.isConcreteWork && rule.when(view) && !isAnswered(rule, view));
   for (const views of grouped(rule, silent)) yield finding(rule, surestFirst(views) as Views);
 }
 
@@ -77,7 +77,7 @@ function finding(rule: Absence, views: Views): RuleFinding {
     steps: rule.asks === 'value' ? view.requirement?.steps : undefined,
     remedy: {
       kind: 'insert',
-      region: article?.region ?? rule.belongs[0],
+      region: rule.belongs[0],
       path: document.path,
       clause: rule.clause,
     },
@@ -101,8 +101,24 @@ function articleFor(document: SectionDocument, belongs: readonly Region[]): Arti
     const article = document.articles.find((each) => each.region === region);
     if (article) return article;
   }
-  return undefined;
+  return articleThatSpeaks(document, belongs[0]);
 }
+
+/** Where no article has the heading, the one that speaks of the matter: finishes among the design criteria, say. */
+function articleThatSpeaks({ articles, facts }: SectionDocument, region: Region | undefined): Article | undefined {
+  const kinds = (region && spokenOf[region]) ?? [];
+  const fact = facts.find(({ kind, force }) => force !== 'ban' && kinds.includes(kind));
+  return fact && articles[fact.article];
+}
+
+const spokenOf: Readonly<Partial<Record<Region, readonly FactKind[]>>> = {
+  finishing: ['finish'],
+  curing: ['curing', 'curing-method', 'finish'],
+  mixtures: ['air-entrainment', 'strength', 'w-cm', 'air-content'],
+  'field-quality': ['test'],
+  weather: ['cold-weather', 'finish'],
+  closeout: ['deicer-use', 'deicers', 'finish'],
+};
 
 /** The narrowest heading that should have held it; a text without headings is marked at its start. */
 function anchor(document: SectionDocument, article: Article | undefined): Span {

@@ -84,6 +84,11 @@ export class View {
     );
   }
 
+  /** A landscaping section that names a walk in passing says nothing of its concrete, and need not. */
+  get isConcreteWork(): boolean {
+    return this.documents.some(({ signs }) => signs === undefined || 0 < signs.length);
+  }
+
   get isExterior(): boolean {
     return this.evidence.band === 'strong exterior' || this.evidence.band === 'medium exterior';
   }

@@ -71,6 +71,8 @@ export interface SectionDocument {
   readonly unread: readonly Unread[];
   /** Clauses read. */
   readonly clauses: number;
+  /** Signs that the file is concrete work at all; without a single one its silences are no faults. */
+  readonly signs?: readonly string[];
   /** Text speaks to designers: an owner's design standard. */
   readonly designStandard: boolean;
   /** Where a new article of a part would go, by part; empty where articles are not numbered by part. */

@@ -51,6 +51,10 @@ describe('a silence', () => {
     expect(findings('curing-missing', design)).toHaveLength(1);
   });
 
+  test('is none in a file that is no concrete work', () => {
+    expect(findings('curing-missing', { elements: [walk()], document: { signs: [] } })).toEqual([]);
+  });
+
   test('carries what else is not said, and only that', () => {
     const bleed = act('bleed-water', { verb: 'wait' });
     const [alone] = findings('surface-water-ban-missing', { elements: [walk()] });

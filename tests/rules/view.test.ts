@@ -117,3 +117,8 @@ test('acts are read at the most specific level at which the text speaks', () => 
   const own = act('finish', { verb: 'finish', steps: ['float'] }, about(walk()));
   expect(viewOf({ elements: [walk()], facts: [broom, own] }).acts('finish')).toEqual([own]);
 });
+
+test('a file without a sign of concrete work is not asked for its concrete', () => {
+  const view = (signs?: readonly string[]) => viewOf({ elements: [walk()], document: { signs } });
+  expect([view().isConcreteWork, view([]).isConcreteWork, view(['title']).isConcreteWork]).toEqual([true, false, true]);
+});
