@@ -80,8 +80,12 @@ const groups: Readonly<Partial<Record<ElementKind, readonly ElementKind[]>>> = {
   concrete: [...flatwork, 'slab', 'floor', 'deck', 'wall', 'footing', 'flatwork', 'other'],
 };
 
-/** A noun, a class or a section that can only be outdoors: what is said of interior work alone does not reach it. */
-const isOutdoor = ({ cues }: Element): boolean => cues.some(({ kind }) => outdoors.has(kind));
-const outdoors: ReadonlySet<Cue['kind']> = new Set(['outdoor-noun', 'outdoor-section', 'freeze-class']);
-const isIndoor = ({ cues }: Element): boolean =>
-  cues.some(({ kind }) => kind === 'indoor-noun') && cues.every(({ kind }) => kind !== 'outdoor-noun');
+/** By a noun, a class or a section that can only be outdoors; a walk or ramp also where nothing puts it indoors. */
+const isOutdoor = (element: Element): boolean =>
+  has(element, 'outdoor-noun', 'outdoor-section', 'freeze-class') ||
+  (has(element, 'either-noun', 'weather-word') && !has(element, 'indoor-noun'));
+
+const isIndoor = (element: Element): boolean => has(element, 'indoor-noun') && !has(element, 'outdoor-noun');
+
+const has = ({ cues }: Element, ...kinds: readonly Cue['kind'][]): boolean =>
+  cues.some(({ kind }) => kinds.includes(kind));

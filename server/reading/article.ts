@@ -42,6 +42,7 @@ class ArticleReader implements ArticleReading {
   toDesigner = 0;
   readonly #leads = new Map<Block, Lead>();
   readonly #title: Named;
+  readonly #known = new Map<string, readonly MeaningRead[]>();
 
   constructor(
     readonly article: ArticleText,
@@ -148,12 +149,22 @@ class ArticleReader implements ArticleReading {
     this.unread.push(...unreadIn(statements, facts));
   }
 
-  /** "Slabs: 1. Interior: …  2. Exterior: …": a paragraph that only says in or out of doors speaks of what stands over it. */
+  /**
+   * What a passage names, for the list of elements. "Slabs: 1. Interior: …" speaks of what stands over it; and an element
+   * that says not itself whether it is in or out of doors is where the paragraphs and titles over it are.
+   */
   #namedHere(tokens: readonly Token[], block: Block): Named {
     const named = namedIn(tokens, { from: 0, to: tokens.length });
-    if (0 < named.elements.length || named.exterior === 'unknown') return named;
-    const over = this.#above(block).find((each) => 0 < each.named.elements.length)?.named.elements ?? [];
-    return { ...named, elements: over.map((each) => ({ ...each, exterior: named.exterior })) };
+    const above = this.#above(block);
+    const over =
+      named.exterior === 'unknown' ? [] : (above.find((each) => 0 < each.named.elements.length)?.named.elements ?? []);
+    const elements =
+      0 < named.elements.length ? named.elements : over.map((each) => ({ ...each, exterior: named.exterior }));
+    const around = above.find((each) => each.named.exterior !== 'unknown')?.named.exterior ?? 'unknown';
+    return {
+      ...named,
+      elements: elements.map((each) => (each.exterior === 'unknown' ? { ...each, exterior: around } : each)),
+    };
   }
 
   /** "Cover the walks with burlap. Then apply compound and leave it on.": a sentence that goes on speaks of what came before. */
@@ -193,11 +204,18 @@ class ArticleReader implements ArticleReading {
     for (let above: Block | undefined = block.parent; above; above = above.parent)
       words.push(this.#leads.get(above)?.words ?? '');
     words.push(this.article.title);
-    const meanings = words.flatMap((each) => {
-      const tokens = tokensOf(each, 0, each.length);
-      return meaningsIn(tokens, { from: 0, to: tokens.length });
-    });
+    const meanings = words.flatMap((each) => this.#meaningsOf(each));
     return { words: words.join(' | ').toLowerCase(), meanings };
+  }
+
+  /** The words of a stem or title serve every passage below it: read once. */
+  #meaningsOf(words: string): readonly MeaningRead[] {
+    const known = this.#known.get(words);
+    if (known) return known;
+    const tokens = tokensOf(words, 0, words.length);
+    const made = meaningsIn(tokens, { from: 0, to: tokens.length });
+    this.#known.set(words, made);
+    return made;
   }
 
   /** "Cure by one of the following:": what stands below are members of one list, of which one is to be used. */

@@ -94,9 +94,11 @@ function firstHead(source: string, all: readonly ArticleText[]): string {
 
 /** A blank line between paragraphs where the document leaves one. */
 function gapBefore(source: string, article: ArticleText, block: Block, eol: string): string {
-  const start = startOfLine(source, article.start + block.start);
-  const before = source.slice(0, start).replace(/[ \t]+$/, '');
-  return block.label === '' && block.level === 0 ? eol : /(?:\r?\n){2}$/.test(before) ? eol : '';
+  if (block.label === '' && block.level === 0) return eol;
+  let at = startOfLine(source, article.start + block.start) - 1;
+  let ends = 0;
+  for (; 0 <= at && /\s/.test(source[at] as string); at--) if (source[at] === '\n') ends++;
+  return 1 < ends ? eol : '';
 }
 
 function usualGap(source: string, all: readonly ArticleText[], eol: string): string {

@@ -61,7 +61,8 @@ function word(written: string): Pick<Token, 'kind' | 'text' | 'stem' | 'capital'
 }
 
 /** Scans put letters for digits: "lO%", "6O0 psi". Only a run that ends in a digit or stands before a percent sign is mended, and doubted. */
-function repaired(tokens: readonly Token[], part: string, from: number): Token[] {
+function repaired(tokens: Token[], part: string, from: number): Token[] {
+  if (!tokens.some((token) => token.kind === 'word' && isDigitLike(token))) return tokens;
   const out: Token[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const stop = endOfDigitRun(tokens, at);

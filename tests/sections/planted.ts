@@ -78,7 +78,7 @@ export const castInPlace: { readonly expect: readonly Expected[]; readonly silen
     {
       rule: 'curing-duration-missing',
       severity: 'must',
-      place: '3.05',
+      place: '3.05.A',
       why: '"Adequately" is no length of time, and none stands elsewhere.',
     },
     {

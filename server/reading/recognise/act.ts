@@ -32,25 +32,48 @@ export function actFact(kind: ActKind, made: Act, statement: Statement, force?: 
   return { kind, ...said(statement, trimmed(statement.tokens, statement.predication), force), act: made };
 }
 
-/** The statement's own words without its conditions, in small letters, for patterns on word order. */
-export function mainWords({ tokens, predication }: Statement): string {
+/** A statement as small-letter text for patterns on word order; made once, because every recogniser asks. */
+interface Spoken {
+  readonly main: string;
+  readonly all: string;
+  readonly sentence: string;
+  readonly conditions: string;
+}
+
+const spoken = new WeakMap<Statement, Spoken>();
+
+function spokenBy(statement: Statement): Spoken {
+  const known = spoken.get(statement);
+  if (known) return known;
+  const { tokens, predication, sentence } = statement;
+  const made: Spoken = {
+    main: withoutAsides(statement),
+    all: joined(tokens, predication.from, predication.to),
+    sentence: joined(tokens, sentence.from, sentence.to),
+    conditions: predication.conditions.map(({ from, to }) => joined(tokens, from, to)).join(' | '),
+  };
+  spoken.set(statement, made);
+  return made;
+}
+
+/** The statement's own words without its conditions, exceptions and what it replaces. */
+export const mainWords = (statement: Statement): string => spokenBy(statement).main;
+export const allWords = (statement: Statement): string => spokenBy(statement).all;
+export const sentenceWords = (statement: Statement): string => spokenBy(statement).sentence;
+export const conditionWords = (statement: Statement): string => spokenBy(statement).conditions;
+
+function withoutAsides({ tokens, predication }: Statement): string {
   const aside = [
     ...predication.conditions,
     ...(predication.exception ? [predication.exception] : []),
     ...predication.replaced,
   ];
-  const kept = [];
+  const kept: string[] = [];
   for (let at = predication.from; at < predication.to; at++) {
     if (!aside.some(({ from, to }) => from <= at && at < to)) kept.push(tokens[at]?.text ?? '');
   }
   return kept.join(' ');
 }
-
-export const allWords = ({ tokens, predication }: Statement): string =>
-  joined(tokens, predication.from, predication.to);
-export const sentenceWords = ({ tokens, sentence }: Statement): string => joined(tokens, sentence.from, sentence.to);
-export const conditionWords = ({ tokens, predication }: Statement): string =>
-  predication.conditions.map(({ from, to }) => joined(tokens, from, to)).join(' | ');
 
 function joined(tokens: Statement['tokens'], from: number, to: number): string {
   let out = '';

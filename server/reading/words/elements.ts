@@ -53,7 +53,20 @@ export const headNouns: readonly (readonly [ElementKind, readonly string[]])[] =
   ['slab', ['slab', 'slab on grade', 'slab on ground', 'slabs-on-grade', 'slabs-on-ground']],
   [
     'wall',
-    ['wall', 'retaining wall', 'retaining wall cap', 'wall cap', 'parapet', 'column', 'beam', 'pier', 'wall cap', 'façade', 'barrier', 'abutment'],
+    [
+      'wall',
+      'retaining wall',
+      'retaining wall cap',
+      'wall cap',
+      'parapet',
+      'column',
+      'beam',
+      'pier',
+      'wall cap',
+      'façade',
+      'barrier',
+      'abutment',
+    ],
   ],
   ['footing', ['footing', 'foundation', 'grade beam', 'pile cap', 'caisson', 'basement']],
   [
