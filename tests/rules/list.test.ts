@@ -19,6 +19,49 @@ test('every file is in the list, under its own name and folder', () => {
   expect(rules.map(({ family, id }) => `${family}/${id}.ts`).sort()).toEqual(files.sort());
 });
 
+/** Levels of the cards of families A to L, as a reviewer sets them. */
+const shouldCards = [
+  'exposure-class-missing',
+  'air-tolerance-missing',
+  'air-test-method-missing',
+  'w-cm-missing',
+  'strength-missing',
+  'surface-water-ban-missing',
+  'curing-method-missing',
+  'cold-weather-clause-missing',
+  'deicer-hold-off-missing',
+];
+const mustCards = [
+  'exposure-too-mild-for-use',
+  'air-content-missing',
+  'air-content-low',
+  'air-entrainment-optional',
+  'air-entrainment-forbidden-outdoors',
+  'w-cm-high',
+  'site-water-uncontrolled',
+  'strength-low',
+  'scm-over-cap',
+  'water-added-to-surface',
+  'finishing-over-bleed-water',
+  'dry-cement-on-surface',
+  'evaporation-retarder-as-finishing-aid',
+  'hard-trowel-outdoors',
+  'trowel-before-broom',
+  'curing-missing',
+  'curing-duration-missing',
+  'curing-too-short',
+  'wet-cure-into-freezing',
+  'calcium-chloride-allowed',
+  'harmful-deicer-specified',
+  'sealer-in-place-of-air',
+];
+
+test('the cards stand at their own levels', () => {
+  const at = (level: string) => rules.filter(({ severity }) => severity === level).map(({ id }) => id);
+  expect(at('must').sort()).toEqual(mustCards.sort());
+  expect(at('should').sort()).toEqual(shouldCards.sort());
+});
+
 test('no id occurs twice', () => {
   expect(new Set(rules.map(({ id }) => id)).size).toBe(rules.length);
 });

@@ -105,7 +105,8 @@ export const walk = (over: Partial<Element> = {}) => element('shelter walks', 'w
 export const floor = (over: Partial<Element> = {}) => element('ticket-hall floor', 'floor', [indoors, heated], over);
 
 export function article(region: Region, number: string): Article {
-  return { number, title: region, region, span: span(), titleSpan: span() };
+  const titleSpan = span();
+  return { number, title: region, region, span: span(), titleSpan, next: { at: titleSpan.end, before: '\nA. ' } };
 }
 
 export interface Made {
@@ -132,6 +133,7 @@ export function context(made: Made): Context {
     unread: [],
     clauses: facts.length,
     designStandard: false,
+    newArticles: {},
     handsTo: [],
     ...made.document,
   };

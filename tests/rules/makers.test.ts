@@ -1,16 +1,9 @@
 /** What the makers do for every rule: one voice for a silence, the specific over the general, the worst first. */
 import { describe, expect, test } from 'vitest';
-import { rules } from '../../rules/index.ts';
 import { fitted, named, protecting, quoted } from '../../rules/kinds/define.ts';
 import type { Fact } from '../../rules/model/fact.ts';
-import type { RuleFinding } from '../../rules/model/rule.ts';
-import { about, act, article, context, element, floor, type Made, name, value, walk } from './made.ts';
-
-function findings(id: string, made: Made): readonly RuleFinding[] {
-  const rule = rules.find((each) => each.id === id);
-  if (!rule) throw new Error(`no rule ${id}`);
-  return [...rule.check(context(made))];
-}
+import { found } from './levels.ts';
+import { about, act, article, element, floor, name, value, walk } from './made.ts';
 
 const ramp = element('curb ramps', 'ramp', [{ kind: 'outdoor-noun', words: 'curb ramp', place: '' }]);
 const f3 = name('exposure-class', 'F3');
@@ -18,7 +11,7 @@ const f3 = name('exposure-class', 'F3');
 describe('a silence', () => {
   test('is one finding, with its elements listed, on the article where the words belong', () => {
     const mixtures = article('mixtures', '2.03');
-    const [finding, ...others] = findings('air-content-missing', {
+    const [finding, ...others] = found('air-content-missing', {
       elements: [walk(), ramp, floor()],
       facts: [f3],
       articles: [article('summary', '1.01'), mixtures],
@@ -31,7 +24,7 @@ describe('a silence', () => {
 
   test('makes two findings where different numbers are asked for', () => {
     const wall = element('exterior walls', 'wall', [{ kind: 'outdoor-noun', words: 'exterior', place: '' }]);
-    expect(findings('w-cm-missing', { elements: [walk(), wall] }).map(({ required }) => required)).toEqual([
+    expect(found('w-cm-missing', { elements: [walk(), wall] }).map(({ required }) => required)).toEqual([
       'at most 0.45',
       'at most 0.55',
     ]);
@@ -39,26 +32,26 @@ describe('a silence', () => {
 
   test('is none where another section, the drawings or a cited specification speak', () => {
     const cited = name('standard', 'ACI 308.1', { of: 'requirement' });
-    expect(findings('curing-missing', { elements: [walk()] })).toHaveLength(1);
-    expect(findings('curing-missing', { elements: [walk()], facts: [cited] })).toEqual([]);
+    expect(found('curing-missing', { elements: [walk()] })).toHaveLength(1);
+    expect(found('curing-missing', { elements: [walk()], facts: [cited] })).toEqual([]);
     const handed = name('elsewhere', 'everything', { of: '03 30 00' });
-    expect(findings('curing-missing', { elements: [walk()], facts: [handed] })).toEqual([]);
+    expect(found('curing-missing', { elements: [walk()], facts: [handed] })).toEqual([]);
   });
 
   test('of a value is no fault of an owner who writes to designers; of a clause it is', () => {
     const design = { elements: [walk()], document: { designStandard: true } };
-    expect(findings('strength-missing', design)).toEqual([]);
-    expect(findings('curing-missing', design)).toHaveLength(1);
+    expect(found('strength-missing', design)).toEqual([]);
+    expect(found('curing-missing', design)).toHaveLength(1);
   });
 
   test('is none in a file that is no concrete work', () => {
-    expect(findings('curing-missing', { elements: [walk()], document: { signs: [] } })).toEqual([]);
+    expect(found('curing-missing', { elements: [walk()], document: { signs: [] } })).toEqual([]);
   });
 
   test('carries what else is not said, and only that', () => {
     const bleed = act('bleed-water', { verb: 'wait' });
-    const [alone] = findings('surface-water-ban-missing', { elements: [walk()] });
-    const [beside] = findings('surface-water-ban-missing', { elements: [walk()], facts: [bleed] });
+    const [alone] = found('surface-water-ban-missing', { elements: [walk()] });
+    const [beside] = found('surface-water-ban-missing', { elements: [walk()], facts: [bleed] });
     expect(alone?.detail).toContain('when bleeding is over');
     expect(beside?.detail).not.toContain('when bleeding is over');
     expect(beside?.detail).toContain('a limit on the passes');
@@ -70,26 +63,24 @@ describe('a value', () => {
   const fine = value('w-cm', '', { max: 0.45 }, about(walk()));
 
   test('in general binds the elements that have none of their own', () => {
-    const [finding] = findings('w-cm-high', { elements: [walk(), ramp], facts: [f3, high, fine] });
+    const [finding] = found('w-cm-high', { elements: [walk(), ramp], facts: [f3, high, fine] });
     expect(finding?.elements.map(({ label }) => label)).toEqual(['curb ramps']);
   });
 
   test('that is read with doubt is held against nobody', () => {
-    expect(findings('w-cm-high', { elements: [walk()], facts: [f3, { ...high, doubt: 'a sign is lost' }] })).toEqual(
-      [],
-    );
+    expect(found('w-cm-high', { elements: [walk()], facts: [f3, { ...high, doubt: 'a sign is lost' }] })).toEqual([]);
   });
 
   test('that is waived or banned is not asked for', () => {
-    expect(findings('w-cm-high', { elements: [walk()], facts: [f3, { ...high, force: 'waive' }] })).toEqual([]);
+    expect(found('w-cm-high', { elements: [walk()], facts: [f3, { ...high, force: 'waive' }] })).toEqual([]);
   });
 
   test('is held against each number that its elements need, in one finding a number', () => {
     const deck = element('tunnel deck', 'deck', [{ kind: 'outdoor-noun', words: 'exterior', place: '' }], {
       traits: new Set(['suspended']),
     });
-    const found = findings('w-cm-high', { elements: [walk(), deck], facts: [f3, high] });
-    expect(found.map(({ required, elements }) => [required, elements[0]?.label])).toEqual([
+    const both = found('w-cm-high', { elements: [walk(), deck], facts: [f3, high] });
+    expect(both.map(({ required, elements }) => [required, elements[0]?.label])).toEqual([
       ['0.45', 'shelter walks'],
       ['0.40', 'tunnel deck'],
     ]);
@@ -102,19 +93,19 @@ describe('a practice', () => {
 
   test('that is banned is the cure, that is only told of is no order', () => {
     for (const force of ['ban', 'waive', 'state'] as const) {
-      expect(findings('water-added-to-surface', { elements: [walk()], facts: [sprinkle({ force })] })).toEqual([]);
+      expect(found('water-added-to-surface', { elements: [walk()], facts: [sprinkle({ force })] })).toEqual([]);
     }
-    expect(findings('water-added-to-surface', { elements: [walk()], facts: [sprinkle()] })).toHaveLength(1);
+    expect(found('water-added-to-surface', { elements: [walk()], facts: [sprinkle()] })).toHaveLength(1);
   });
 
   test('spares the element that has a ban of its own', () => {
     const ban = sprinkle({ force: 'ban', ...about(walk()) });
-    const [finding] = findings('water-added-to-surface', { elements: [walk(), ramp], facts: [sprinkle(), ban] });
+    const [finding] = found('water-added-to-surface', { elements: [walk(), ramp], facts: [sprinkle(), ban] });
     expect(finding?.elements.map(({ label }) => label)).toEqual(['curb ramps']);
   });
 
   test('is milder indoors', () => {
-    const [finding] = findings('water-added-to-surface', { elements: [floor()], facts: [sprinkle()] });
+    const [finding] = found('water-added-to-surface', { elements: [floor()], facts: [sprinkle()] });
     expect(finding?.severity).toBe('should');
   });
 });

@@ -1,7 +1,8 @@
 /** Rules on the mixture, on facts made by hand: law, declared class, advice, and where they keep silent. */
 import { describe, expect, test } from 'vitest';
 import type { ActFact } from '../../rules/model/fact.ts';
-import { levels } from './levels.ts';
+import type { Element } from '../../rules/model/specification.ts';
+import { found, levels } from './levels.ts';
 import { about, act, element, floor, type Made, name, value, walk } from './made.ts';
 
 const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
@@ -84,6 +85,19 @@ describe('air', () => {
     ]);
   });
 
+  test('the words say what is accepted as written, where it is less than the band', () => {
+    const detail = (bounds: object) =>
+      found('air-content-low', { elements: [walk()], facts: [f3, threeQuarters, air(bounds)] })[0]?.detail;
+    expect(detail({ min: 3, max: 8 })).toContain('a load with 3 percent is accepted');
+    expect(detail({ target: 5, plus: 3, minus: 0.5 })).not.toContain('is accepted');
+  });
+
+  test('a value of another dimension is left alone', () => {
+    expect(
+      levels('air-content-low', { elements: [walk()], facts: [f3, value('air-content', 'psi', { target: 1 })] }),
+    ).toEqual([]);
+  });
+
   test('a number without a band, unless the band is said apart or a cited standard carries it', () => {
     const said = (...facts: Made['facts'] & object) =>
       levels('air-tolerance-missing', { elements: [walk()], facts: [f3, ...facts] });
@@ -141,6 +155,36 @@ describe('exposure', () => {
     expect(mild({ elements: [walk()], facts: [f2], project: { deicers: 'yes' } })).toEqual(['should']);
     expect(mild({ elements: [walk()], facts: [f2] })).toEqual([]);
     expect(mild({ elements: [salted], facts: [f3, name('exposure-class', 'W1')] })).toEqual([]);
+  });
+
+  test('the class asked for depends on how the element lies and on its steel', () => {
+    const asked = (own: Element, token: string) =>
+      found('exposure-too-mild-for-use', { elements: [own], facts: [name('exposure-class', token)] })[0]?.required;
+    const wall = element('parapet walls', 'wall', [outdoors], { salted: { value: 'yes' } });
+    expect([asked(salted, 'XF3'), asked(wall, 'XF1')]).toEqual(['XF4', 'XF2']);
+    expect(asked(salted, 'F-2')).toBe('C-2');
+    expect(asked(walk({ salted: { value: 'yes' }, traits: new Set(['reinforced']) }), 'F-2')).toBe('C-1');
+    expect(asked(salted, 'F0')).toBe('F3');
+  });
+
+  test('parking is asked even where nobody speaks of salts, unless they are ruled out', () => {
+    const lot = element('parking', 'parking', [outdoors]);
+    const f1 = name('exposure-class', 'F1');
+    expect(mild({ elements: [lot], facts: [f1] })).toEqual(['should']);
+    expect(mild({ elements: [lot], facts: [f1], project: { deicers: 'no' } })).toEqual([]);
+  });
+
+  test('a missing class asks about salts where they are not spoken of', () => {
+    const detail = (made: Made) => found('exposure-class-missing', made)[0]?.detail;
+    expect(detail({ elements: [walk()] })).toContain('whether de-icers will reach it');
+    expect(detail({ elements: [salted] })).not.toContain('whether de-icers will reach it');
+    const curbs = element('curbs', 'curb', [outdoors]);
+    const numbers = [
+      value('w-cm', '', { max: 0.45 }),
+      value('strength', 'psi', { min: 4500 }),
+      value('air-content', 'percent', { target: 6 }, about(walk())),
+    ];
+    expect(levels('exposure-class-missing', { elements: [walk(), curbs], facts: numbers })).toEqual(['should']);
   });
 
   test('the 2025 edition takes F2 with C2 for F3', () => {
