@@ -1,7 +1,7 @@
 /** One article read from its own text alone, so that it can be remembered by its content; all offsets are the article's. */
 import type { Region, Unread } from '../../rules/model/specification.ts';
 import { boundInWords, farBound, withBound } from './bounding.ts';
-import { type Run, type Sentence, sentencesOf } from './clauses.ts';
+import { type Sentence, sentencesOf } from './clauses.ts';
 import { underHead } from './column-head.ts';
 import { designationsIn } from './designations.ts';
 import { type MeasureRead, measuresIn } from './measure.ts';
@@ -9,6 +9,7 @@ import { type Named, namedIn } from './mentions.ts';
 import type { ArticleText, Block } from './outline.ts';
 import { type MeaningRead, meaningsIn, ownerOf } from './owners.ts';
 import { type Recognised, recognise } from './recognise/index.ts';
+import type { Run } from './run.ts';
 import { type ScopeLevel, subjectFrom, without } from './scope.ts';
 import type { Owned, Statement } from './statement.ts';
 import { type Token, tokensOf } from './tokens.ts';

@@ -1,8 +1,8 @@
 /** Floors and ceilings: the words before and behind a value that make it one. */
 import type { Measure } from '../../rules/model/measure.ts';
 import { type Unit, units } from '../../rules/model/quantity.ts';
-import type { Run } from './clauses.ts';
 import { Phrases } from './phrases.ts';
+import type { Run } from './run.ts';
 import { type Token, tokensOf } from './tokens.ts';
 import { type Bound, boundsAfter, boundsBefore, boundsByOwner } from './words/bounds.ts';
 

@@ -1,5 +1,5 @@
 /** Numbers that are names: standards, sections, drawings, dates; their tokens are no values. */
-import type { Run } from './clauses.ts';
+import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 
 export interface Designation extends Run {

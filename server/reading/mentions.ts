@@ -1,7 +1,7 @@
 /** Elements, mixtures and the words in and out of doors, as a clause names them. */
 import type { Mention } from '../../rules/model/fact.ts';
-import type { Run } from './clauses.ts';
 import { Phrases } from './phrases.ts';
+import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import {
   headNouns,

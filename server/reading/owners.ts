@@ -1,8 +1,8 @@
 /** One sweep: each value goes to the nearest meaning able to carry it, ours or another trade's. */
 import type { Dimension } from '../../rules/model/quantity.ts';
-import type { Run } from './clauses.ts';
 import type { MeasureRead } from './measure.ts';
 import { type Found, Phrases } from './phrases.ts';
+import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import { type Meaning, meanings } from './words/meanings.ts';
 

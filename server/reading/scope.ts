@@ -1,7 +1,7 @@
 /** Whose fact it is: own words, row, stem, heading, article, section, all; two statements stay two. */
 import type { Subject } from '../../rules/model/fact.ts';
-import type { Run } from './clauses.ts';
 import type { MentionRead, Named } from './mentions.ts';
+import type { Run } from './run.ts';
 
 /** One place that may say whom a statement is about, nearest first. */
 export interface ScopeLevel {

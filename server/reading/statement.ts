@@ -2,12 +2,13 @@
 import type { Said, Subject } from '../../rules/model/fact.ts';
 import type { Span } from '../../rules/model/source.ts';
 import type { Region } from '../../rules/model/specification.ts';
-import type { Predication, Run, Sentence } from './clauses.ts';
+import type { Predication, Sentence } from './clauses.ts';
 import type { MeasureRead } from './measure.ts';
 import type { Named } from './mentions.ts';
 import type { Block } from './outline.ts';
 import type { MeaningRead } from './owners.ts';
 import type { Phrases } from './phrases.ts';
+import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import type { Meaning } from './words/meanings.ts';
 

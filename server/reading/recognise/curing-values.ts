@@ -1,8 +1,8 @@
 /** How long, how warm and to what strength concrete is cured, protected and dried. */
 import type { ValueFact } from '../../../rules/model/fact.ts';
 import { convert, type Unit } from '../../../rules/model/quantity.ts';
-import type { Run } from '../clauses.ts';
 import { Phrases } from '../phrases.ts';
+import type { Run } from '../run.ts';
 import { holds, type Owned, type Statement } from '../statement.ts';
 import { property, valueFact } from './property.ts';
 

@@ -1,0 +1,67 @@
+/** Where one statement of a sentence ends and the next begins. */
+import type { Token } from './tokens.ts';
+import { closingComma, isExceptThat } from './turns.ts';
+import { imperatives } from './words/verbs.ts';
+
+/** Starts of predications: at `;` `:`, after `then` and `but`, and where a comma or "and" brings a verb or modal of its own. */
+export function cutsIn(tokens: readonly Token[], from: number, to: number): number[] {
+  const cuts = [from];
+  let closing = closingComma(tokens, from, to);
+  const cut = (at: number): void => {
+    cuts.push(at);
+    closing = closingComma(tokens, at, to);
+  };
+  for (let at = from; at < to; at++) {
+    const { text, spaced } = tokens[at] as Token;
+    if (isExceptThat(tokens, at)) cut(at);
+    else if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced))
+      cut(at + 1);
+    else if (text === ',' && at !== closing && opensAfterComma(tokens, at + 1, to)) cut(at + 1);
+    else if (tokens[at - 1]?.text === ',') continue;
+    else if (text === 'but' || text === 'then') cut(at);
+    else if (text === 'and' && (opensModal(tokens, at + 1) || opensVerb(tokens, at + 1))) cut(at);
+  }
+  return cuts;
+}
+
+/** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
+function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {
+  if (to <= next) return false;
+  if (tokens[next]?.text === 'but') return true;
+  const joined = /^(?:and|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
+  const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
+  return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined));
+}
+
+const opensVerb = (tokens: readonly Token[], at: number): boolean => {
+  const token = tokens[at];
+  const previous = tokens[at - 1];
+  if (token?.kind !== 'word') return false;
+  if (token.text === 'do' || token.text === 'never') return true;
+  // A noun that follows an adjective or a noun is no imperative: "float, broom finish".
+  return (
+    imperatives.has(token.stem) &&
+    token.text !== 'cured' &&
+    !/ed$|ing$/.test(token.text) &&
+    !/^(?:finish|trowel|broom|float|water|salt)$/.test(token.text + (tokens[at + 1]?.text === 'finish' ? '' : '-')) &&
+    previous?.kind !== 'number' &&
+    tokens[at + 1]?.text !== 'finish'
+  );
+};
+
+/** "… and shall", "… and the surface may": a modal within a few words. */
+function opensModal(tokens: readonly Token[], at: number): boolean {
+  for (let look = at; look < at + 5; look++) {
+    const text = tokens[look]?.text ?? '';
+    if (/^(?:shall|must|may|should|will|can)$/.test(text)) return !isMonth(tokens, look);
+    if (/^[,;.]$/.test(text) || text === '') return false;
+  }
+  return false;
+}
+
+export const isMonth = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'may' &&
+  (tokens[at]?.capital ?? false) &&
+  (tokens[at - 1]?.kind === 'number' ||
+    tokens[at + 1]?.kind === 'number' ||
+    /^(?:in|of|by|to|through|until|from|before|after|and|every|each)$/.test(tokens[at - 1]?.text ?? ''));

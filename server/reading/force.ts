@@ -1,0 +1,98 @@
+/** What a statement does (requires, permits, bans, …) and to whom it speaks. */
+import type { Addressee, Force } from '../../rules/model/clause.ts';
+import { isMonth } from './cuts.ts';
+import { Phrases } from './phrases.ts';
+import type { Token } from './tokens.ts';
+import { addressees, comparators, forceCues } from './words/cues.ts';
+import { imperatives } from './words/verbs.ts';
+
+const cues = new Phrases<Force | 'without'>(forceCues);
+const bounds = new Phrases<true>([[true, comparators]]);
+const people = new Phrases<Addressee>(addressees);
+
+/** Where several words of force meet, the first of these that is among them counts. */
+const precedence: readonly Force[] = ['waive', 'ban', 'permit', 'recommend', 'require'];
+
+export function ownForce(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  inside: (at: number) => boolean,
+): Force | undefined {
+  const compared = new Set(bounds.in(tokens, from, to).flatMap((run) => range(run.from, run.to)));
+  const found = cues
+    .in(tokens, from, to)
+    .filter(
+      (cue) =>
+        !inside(cue.from) &&
+        !range(cue.from, cue.to).some((at) => compared.has(at)) &&
+        !isMonth(tokens, cue.from) &&
+        !isRelative(tokens, cue.from),
+    );
+  const forces = new Set(found.map(({ meaning }) => meaning));
+  // "No walks shall be placed without curing": two negations order what stands behind the second.
+  if (forces.has('without'))
+    return forces.has('ban') ? 'require' : (precedence.find((force) => forces.has(force)) ?? 'ban');
+  return precedence.find((force) => forces.has(force));
+}
+
+/** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */
+const isRelative = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:that|which|who)$/.test(tokens[at - 1]?.text ?? '') &&
+  /^(?:may|might|can|could|should|will|would|shall|must|is|are)$/.test(tokens[at]?.text ?? '');
+
+const range = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, at) => from + at);
+
+/** A bare noun phrase or imperative requires; a verb of being describes; a list goes on with the force before it. */
+export function inherited(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  before: Force | undefined,
+  inside: (at: number) => boolean,
+): Force {
+  const first = tokens[from];
+  const listed = before !== undefined && first !== undefined && /^(?:or|nor|,)$/.test(first.text);
+  if (listed) return before;
+  return describes(tokens, from, to, inside) ? 'state' : 'require';
+}
+
+const describing = new Set([
+  'is',
+  'are',
+  'was',
+  'were',
+  'has',
+  'have',
+  'means',
+  'includes',
+  'include',
+  'covers',
+  'will',
+  'receives',
+  'occurs',
+  'becomes',
+  'results',
+]);
+
+function describes(tokens: readonly Token[], from: number, to: number, inside: (at: number) => boolean): boolean {
+  let seen = 0;
+  for (let at = from; at < to; at++) {
+    const { text, kind, stem } = tokens[at] as Token;
+    if (kind !== 'word' || inside(at)) continue;
+    if (imperatives.has(stem) && seen++ < 2) return false;
+    if (describing.has(text)) return true;
+    seen++;
+  }
+  return false;
+}
+
+export function addresseeOf(tokens: readonly Token[], from: number, to: number): Addressee | undefined {
+  const first = tokens[from];
+  if (first?.text === 'specify' && first.capital) return 'designer';
+  const modal = tokens
+    .slice(from, to)
+    .findIndex(({ text }) => /^(?:shall|must|may|should|will|is|are|can)$/.test(text));
+  if (modal < 0 || 8 < modal) return undefined;
+  return people.in(tokens, from, from + modal).at(0)?.meaning;
+}

@@ -1,0 +1,69 @@
+/** Where a statement turns: conditions, exceptions, and what another thing is put in place of. */
+import { Phrases } from './phrases.ts';
+import type { Run } from './run.ts';
+import type { Token } from './tokens.ts';
+import { boundedExceptions, openExceptions, type Turn, turns } from './words/cues.ts';
+
+const turning = new Phrases<Turn>(turns);
+
+export interface Turned extends Run {
+  readonly turn: Turn;
+}
+
+/** Conditions and exceptions, each from its word to the next comma or turn; one at the very start ends at its comma. */
+export function turnsIn(tokens: readonly Token[], from: number, to: number): Turned[] {
+  const found = turning
+    .in(tokens, from, to)
+    .filter(({ from: at }) => !isComparing(tokens, at) && !isExceptThat(tokens, at));
+  return found.map(({ meaning, from: start, to: behind }, index) => {
+    const limit = found[index + 1]?.from ?? to;
+    let end = behind;
+    while (end < limit && tokens[end]?.text !== ',' && tokens[end]?.text !== ';') end++;
+    return {
+      turn: meaning,
+      from: start,
+      to: meaning === 'when' && start - from <= 2 ? mainClause(tokens, behind, end) : end,
+    };
+  });
+}
+
+/** "when stiff the surface shall be troweled": a condition without a comma ends where the subject of the modal begins. */
+function mainClause(tokens: readonly Token[], from: number, end: number): number {
+  let modal = from + 1;
+  while (modal < end && !/^(?:shall|must|may|should)$/.test(tokens[modal]?.text ?? '')) modal++;
+  if (end <= modal || tokens[end]?.text === ',') return end;
+  for (let at = modal - 1; from <= at && modal - at <= 5; at--) {
+    if (/^(?:the|a|an|it|they|all|each|no)$/.test(tokens[at]?.text ?? '')) return at;
+  }
+  return Math.max(from, modal - 2);
+}
+
+/** "less than … before" and "rather" aside: "no later than 20 minutes after" keeps its time out of the conditions. */
+const isComparing = (tokens: readonly Token[], at: number): boolean =>
+  isAdverb(tokens, at) || (tokens[at]?.text === 'before' && /^(?:than|and)$/.test(tokens[at - 1]?.text ?? ''));
+
+/** "cover at once", "bull-float once" are no conditions; "once the sheen has gone" is one. */
+const isAdverb = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'once' &&
+  !/^(?:the|no|a|an|it|concrete|bleed|bleeding|all|texture|set)$/.test(tokens[at + 1]?.text ?? '');
+
+/** "except that the curing period is 72 hours" states something of its own. */
+export const isExceptThat = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'except' && tokens[at + 1]?.text === 'that';
+
+/** "If bleed water persists, continue": the comma that closes an opening condition parts nothing; -1 where none opens. */
+export function closingComma(tokens: readonly Token[], from: number, to: number): number {
+  if (turning.at(tokens, from, to)?.meaning !== 'when') return -1;
+  let at = from + 1;
+  while (at < to && tokens[at]?.text !== ',') at++;
+  return at < to ? at : -1;
+}
+
+/** An exception that names need, weather, schedule or the finisher swallows the rule. */
+export function isOpen(tokens: readonly Token[], run: Run): boolean {
+  const words = tokens
+    .slice(run.from, run.to)
+    .map(({ text }) => text)
+    .join(' ');
+  return openExceptions.test(words) && !(boundedExceptions.test(words) && !/finisher|driver|supplier/.test(words));
+}
