@@ -4,6 +4,7 @@ import { boundInWords, farBound, withBound } from './bounding.ts';
 import { type Sentence, sentencesOf } from './clauses.ts';
 import { underHead } from './column-head.ts';
 import { designationsIn } from './designations.ts';
+import { goesOn, type Lead, leadOf, nobody } from './leads.ts';
 import { type MeasureRead, measuresIn } from './measure.ts';
 import { type Named, namedIn } from './mentions.ts';
 import type { ArticleText, Block } from './outline.ts';
@@ -171,10 +172,7 @@ class ArticleReader implements ArticleReading {
   /** "Cover the walks with burlap. Then apply compound and leave it on.": a sentence that goes on speaks of what came before. */
   #inherited(tokens: readonly Token[], sentence: Sentence, own: Named, before: Named | undefined): Named {
     if (0 < own.elements.length || 0 < own.mixtures.length || !before || own.exterior !== 'unknown') return own;
-    const goesOn =
-      continuing.test(tokens[sentence.from]?.text ?? '') ||
-      tokens.slice(sentence.from, sentence.to).some(({ text }) => pronouns.has(text));
-    return goesOn || mixtureRegions.has(this.article.region) ? before : own;
+    return goesOn(tokens, sentence) || mixtureRegions.has(this.article.region) ? before : own;
   }
 
   #owned(
@@ -242,37 +240,9 @@ interface Around {
   readonly meanings: readonly MeaningRead[];
 }
 
-interface Lead {
-  readonly words: string;
-  readonly named: Named;
-}
-
-const continuing = /^(?:then|also|finally|afterwards|next|thereafter)$/;
-const pronouns = new Set(['them', 'it', 'these', 'they']);
 const mixtureRegions: ReadonlySet<Region> = new Set(['mixtures', 'summary']);
 
 const oneOf =
   /\b(?:one|any|either) (?:or more )?of (?:the )?(?:following|these|methods)|\bany (?:one )?of\b|\bone of\b.*:$|\bfollowing (?:alternative|optional) methods\b/;
 
-const nobody: Named = { elements: [], mixtures: [], exterior: 'unknown' };
-
 const level = (by: ScopeLevel['by'], named: Named): ScopeLevel[] => [{ by, named }];
-
-const longestLead = 14;
-
-/** "Bus apron:", "Finish requirements for exterior walks, stairs, ramps:", or a whole short paragraph that is no sentence. */
-function leadOf(tokens: readonly Token[], block: Block): Lead {
-  const colon = tokens.findIndex(
-    ({ text, end }, at) => text === ':' && (tokens[at + 1] === undefined || end < (tokens[at + 1]?.start ?? 0)),
-  );
-  const end = 0 <= colon && colon <= longestLead ? colon : isStem(tokens) ? tokens.length : 0;
-  const run = tokens.slice(0, end);
-  const words = run.map(({ text }) => text).join(' ');
-  return { words, named: block.kind === 'row' ? nobody : namedIn(tokens, { from: 0, to: end }) };
-}
-
-/** "A. Exterior slabs." heads what stands below it; "…as follows:" does too, however long. */
-const isStem = (tokens: readonly Token[]): boolean =>
-  tokens.at(-1)?.text === ':' ||
-  (tokens.length <= 7 &&
-    !tokens.some(({ text, kind }) => kind === 'number' || /^(?:shall|must|may|is|are|not)$/.test(text)));

@@ -8,7 +8,7 @@ import { airContent } from './air-content.ts';
 import { bleedWater } from './bleed-water.ts';
 import { cementContent, chloride, scm } from './cementitious.ts';
 import { coldProtection, coldWeather } from './cold-weather.ts';
-import { curing, wetCuringInFrost } from './curing.ts';
+import { curing } from './curing.ts';
 import { curingDuration, curingStrength, curingTemperature, drying } from './curing-values.ts';
 import { deicers } from './deicers.ts';
 import { dryCement, dryShake } from './dry-cement.ts';
@@ -24,6 +24,7 @@ import { strength } from './strength.ts';
 import { surfaceWater } from './surface-water.ts';
 import { choices, finishingTools, season, traits } from './traits.ts';
 import { waterRatio } from './water-ratio.ts';
+import { wetCuringInFrost } from './wet-curing-in-frost.ts';
 
 /** A fact whose spans are relative to its article and carry no path yet. */
 export type Recognised = Fact;
