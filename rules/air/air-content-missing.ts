@@ -33,9 +33,11 @@ export default absence({
   belongs: ['mixtures', 'materials', 'summary', 'quality'],
   required: saidForSize,
   message: ({ elements, where, views: [view] }) => {
+    const lack = isAirEntrained(view)
+      ? `Air for ${elements} in ${where} has no number`
+      : `No air content for ${elements} in ${where}`;
     const asks = saidForSize(view);
-    const lack = isAirEntrained(view) ? 'air is to be entrained, but no number is given' : 'no air content is given';
-    return `${elements} in ${where}: ${lack}${asks ? `; ${asks} is asked` : ''}`;
+    return asks ? `${lack}; ${asks} is asked` : lack;
   },
   detail: ([view]) =>
     saidForSize(view)
@@ -48,7 +50,7 @@ export default absence({
 SECTION 32 13 13 - CONCRETE PAVING
 PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
-     ^^^^^^^^^^^^^^^^^ no air content is given; 6 ± 1.5 percent with 3/4 in. aggregate is asked
+     ^^^^^^^^^^^^^^^^^ No air content for shelter walks in 2.01; 6 ± 1.5 percent with 3/4 in. aggregate is asked
 A. Shelter walks are Exposure Class F3, plain concrete.
 B. Concrete for shelter walks: f'c 4500 psi (31 MPa), w/cm not over 0.45, 3/4 in. (19 mm) nominal maximum aggregate.
 `,
@@ -56,7 +58,7 @@ B. Concrete for shelter walks: f'c 4500 psi (31 MPa), w/cm not over 0.45, 3/4 in
 SECTION 32 13 13 - CONCRETE PAVING
 PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
-     ^^^^^^^^^^^^^^^^^ air is to be entrained, but no number is given
+     ^^^^^^^^^^^^^^^^^ Air for bus apron in 2.01 has no number
 A. Bus apron is Exposure Class F3.
 B. Concrete for the bus apron shall be air-entrained.
 `,
@@ -66,7 +68,7 @@ PART 2 - PRODUCTS
 2.01 MATERIALS
 A. Air-entraining admixture: ASTM C260.
 2.02 CONCRETE MIXTURES
-     ^^^^^^^^^^^^^^^^^ no air content is given
+     ^^^^^^^^^^^^^^^^^ No air content for shelter walks in 2.02
 A. Shelter walks are Exposure Class F3; f'c 4500 psi (31 MPa).
 `,
     },

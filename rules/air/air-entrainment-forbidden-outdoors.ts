@@ -118,7 +118,7 @@ function finding(fact: Ruling, views: readonly View[]): RuleFinding {
   return {
     at: fact.spans[0],
     message: fitted(elements, (names) => `${fact.place} rules out entrained air for ${names} ("${words}")`),
-    detail: `${classOf(view)} needs it${asks ? `: ${asks}` : ''}. A ban of this kind is right for trowelled interior floors only.`,
+    detail: `Air is needed here (${classOf(view)})${asks ? `: ${asks}` : ''}. A ban of this kind is right for trowelled interior floors only.`,
     found: words,
     required: asks,
     elements,

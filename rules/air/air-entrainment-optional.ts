@@ -23,7 +23,7 @@ export default practice({
   harmful: ({ act, force }) => act.manner === 'as needed' || act.manner === 'where required' || isChoice(act, force),
   when: (view, fact) => needsAir(view) && !view.says('air-content') && !isDecidedByClass(view, fact),
   message: ({ where, elements, words }) => `${where} leaves the air of ${elements} to choice ("${words}")`,
-  detail: (_, [view]) => (view ? `Air is required here: ${classOf(view)}.` : undefined),
+  detail: (_, [view]) => (view ? `Air is needed here (${classOf(view)}).` : undefined),
 
   examples: {
     flagged: {

@@ -1,7 +1,7 @@
 /** More fly ash, slag or silica fume than a salted, hand-finished surface stands. */
 
 import { isShareAbove } from '../formulas/comparison.ts';
-import { classOf, missed, severityOf, standing } from '../kinds/asked.ts';
+import { classOf, headline, missed, severityOf, standing } from '../kinds/asked.ts';
 import { unitless } from '../kinds/define.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
 import { sayShare } from '../kinds/say.ts';
@@ -94,10 +94,10 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
     (cap) => isShareAbove(stated, cap),
     (cap) => -cap,
   );
-  const [strictest] = over;
-  if (!strictest) return undefined;
+  const first = headline(view, over);
+  if (!first) return undefined;
   return {
-    required: sayShare(strictest.value),
+    required: sayShare(first.value),
     severity: severityOf(view, over),
     detail: standing(view, over) || undefined,
   };

@@ -25,7 +25,7 @@ export default practice({
   message: ({ where, elements, words, fact }) =>
     isUnspecified(fact)
       ? `${where} allows an accelerator in ${elements} without the word non-chloride ("${words}")`
-      : `${where} allows ${fact.act.material} in ${elements}; use a non-chloride accelerator`,
+      : `${where} allows ${materialOf(fact)} in ${elements}; use a non-chloride accelerator`,
   detail: (_, [view]) =>
     view?.reinforced === 'unknown'
       ? 'Whether the element is reinforced is not said; in plain concrete this is a note.'
@@ -94,6 +94,9 @@ B. Do not use admixtures that contain chloride.
 });
 
 const isUnspecified = ({ act }: ActFact): boolean => act.material === undefined || act.material === 'unspecified';
+
+const materialOf = ({ act }: ActFact): string =>
+  act.material === ('chloride' satisfies AcceleratorMaterial) ? 'a chloride accelerator' : (act.material ?? 'chloride');
 
 /** The text names non-chloride accelerators, or bans chlorides, for the same concrete. */
 function saysNonChloride(view: View): boolean {

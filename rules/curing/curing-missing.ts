@@ -40,7 +40,7 @@ export default absence({
   belongs: ['curing', 'finishing', 'placing'],
   required: (view) => `${daysAsked(view)} days at ${bothUnits(curingAsked(view).temperature)} or above`,
   message: ({ elements, where, views: [view] }) =>
-    `${elements} in ${where}: nothing requires curing; ${daysAsked(view)} days is asked`,
+    `Nothing requires curing of ${elements} in ${where}; ${daysAsked(view)} days is asked`,
 
   examples: {
     flagged: {
@@ -48,7 +48,7 @@ export default absence({
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.04 FINISHING
-     ^^^^^^^^^ nothing requires curing; 7 days is asked
+     ^^^^^^^^^ Nothing requires curing of shelter walks in 3.04; 7 days is asked
 A. Shelter walks, Exposure Class F3: broom across the path of travel. Remove forms the next day.
 `,
       'a submittal is no curing': `
@@ -58,14 +58,14 @@ PART 1 - GENERAL
 A. Submit the curing method for the bus apron.
 PART 3 - EXECUTION
 3.04 FINISHING
-     ^^^^^^^^^ bus apron in 3.04: nothing requires curing
+     ^^^^^^^^^ Nothing requires curing of bus apron
 A. Bus apron, Exposure Class F3: broom finish.
 `,
       'protection from traffic is no curing': `
 SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.04 FINISHING
-     ^^^^^^^^^ nothing requires curing
+     ^^^^^^^^^ Nothing requires curing
 A. Shelter walks, Exposure Class F3: broom finish. Keep traffic off finished walks for 7 days.
 `,
     },

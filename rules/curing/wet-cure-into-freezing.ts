@@ -19,9 +19,8 @@ export default practice({
   gate: 'freezing',
   harmful: () => true,
   when: (view) => view.isExposed,
-  message: ({ where, elements, words }) =>
-    `${where} keeps ${elements} wet into frost ("${words}"); stop water when frost is forecast`,
-  detail: () => 'Cover the slab when freezing is forecast and let curing go on in warmth.',
+  message: ({ where, elements, words }) => `${where} keeps ${elements} wet into frost ("${words}")`,
+  detail: () => 'When freezing is forecast stop adding water, cover the slab, and let curing go on in warmth.',
 
   examples: {
     flagged: {

@@ -1,5 +1,6 @@
 /** An exterior element that freezes has no exposure class, on which every number hangs. */
 import { absence } from '../kinds/absence.ts';
+import { quoted } from '../kinds/define.ts';
 import { answersFreezing } from '../kinds/element-kinds.ts';
 import { saysAllNumbers, specifiesMixture } from '../kinds/mixture.ts';
 import type { View } from '../kinds/view.ts';
@@ -94,4 +95,8 @@ A. Ticket-hall floor, interior: f'c 3500 psi (24 MPa) at 28 days.
   },
 });
 
-const surestCue = (view: View): string => view.evidence.counted[0]?.cue.words ?? view.element.label;
+/** What is said of salts or weather tells more than the noun. */
+function surestCue({ element, evidence: { counted } }: View): string {
+  const cue = element.salted.cue ?? (counted.find(({ cue: { kind } }) => kind === 'weather-word') ?? counted[0])?.cue;
+  return quoted(cue?.words ?? element.label);
+}

@@ -18,7 +18,7 @@ export default practice({
   harmful: ({ act }) => harmfulVerbs.has(act.verb),
   when: (view) => view.isFlatwork,
   message: ({ where, elements, words }) =>
-    `${where} lets ${elements} be finished while water is on the surface ("${words}")`,
+    `${where} lets ${elements} be finished with water on the surface ("${words}")`,
   level: milderIndoors,
 
   examples: {
@@ -42,7 +42,7 @@ SECTION 32 13 13 - CONCRETE PAVING
 PART 3 - EXECUTION
 3.04 FINISHING
 A. Plaza slabs, exterior: if bleed water persists, continue finishing.
-                          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ while water is on the surface
+                          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ with water on the surface
 `,
     },
     clean: {

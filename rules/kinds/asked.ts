@@ -40,11 +40,20 @@ export function missed<T>(
  */
 export function severityOf(view: View, layersMissed: readonly { readonly by: Layer }[]): Severity {
   const isBinding = layersMissed.some(({ by }) => by !== 'recommended');
-  return isBinding && (view.isDeclared || view.project.code === 'irc') ? 'must' : 'should';
+  return isBinding && (view.isDeclared || isByWeathering(view)) ? 'must' : 'should';
+}
+
+const isByWeathering = (view: View): boolean => view.project.code === 'irc' && !view.isDeclared;
+
+/** The limit that a finding puts first: what binds if it is a must, else the strictest of all. */
+export function headline<T>(view: View, layersMissed: readonly Asked<T>[]): Asked<T> | undefined {
+  const binding = layersMissed.find(({ by }) => by !== 'recommended');
+  return severityOf(view, layersMissed) === 'must' ? binding : layersMissed[0];
 }
 
 /** "Class F3" where the text says so, "F3 by its exposure" where we do. */
 export function classOf(view: View): string {
+  if (isByWeathering(view)) return 'residential table';
   if (view.freezeClass === undefined) return 'its exposure';
   return view.isDeclared ? `Class ${view.freezeClass}` : `${view.freezeClass} by its exposure`;
 }
@@ -56,7 +65,7 @@ export function standing(view: View, layersMissed: readonly { readonly by: Layer
     isAdvice && view.structural !== 'yes' && view.project.code.startsWith('aci')
       ? 'ACI 318 itself leaves ground slabs that carry no structure out, so this is advice unless your code or owner adopts it.'
       : undefined,
-    view.isDeclared
+    view.isDeclared || isByWeathering(view)
       ? undefined
       : `No exposure class is stated; ${view.freezeClass ?? 'the class'} is what its exposure points to.`,
   ];

@@ -1,7 +1,7 @@
 /** The specified strength is below what the exposure of the element asks for. */
 import { isStrengthBelow } from '../formulas/comparison.ts';
 import { bothUnits, say } from '../formulas/unit-twins.ts';
-import { asked, classOf, missed, question, severityOf, standing } from '../kinds/asked.ts';
+import { asked, classOf, headline, type Layer, missed, question, severityOf, standing } from '../kinds/asked.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
 import { isSpecifiedStrength, stressOf } from '../kinds/mixture.ts';
 import type { View } from '../kinds/view.ts';
@@ -52,7 +52,7 @@ SECTION 32 13 13 - CONCRETE PAVING
 PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
 A. Driveway: f'c 3000 psi at 28 days.
-                 ^^^^^^^^^^^^^^^^^^^ for driveway in 2.01.A
+                 ^^^^^^^^^^^^^^^^^^^ f'c 3000 psi for driveway in 2.01.A is below 3500 psi (24 MPa)
 `,
       },
     },
@@ -88,20 +88,20 @@ A. Shelter walks are Exposure Class F3: 3000 psi (21 MPa) at 7 days and 4500 psi
 function short(fact: ValueFact, view: View): Shortfall | undefined {
   const stated = stressOf(fact);
   if (!stated || !isSpecifiedStrength(fact)) return undefined;
-  const short = missed(
+  const broken = missed(
     view,
     ({ strength }) => strength?.value,
     (least) => isStrengthBelow(stated, least),
     (least) => least.inchPound.amount,
   );
-  const [strictest] = short;
-  if (!strictest) return undefined;
+  const first = headline(view, broken);
+  if (!first) return undefined;
   return {
-    required: bothUnits(strictest.value.inchPound),
-    severity: severityOf(view, short),
+    required: bothUnits(first.value.inchPound),
+    severity: severityOf(view, broken),
     detail: [
-      standing(view, short),
-      lawfulMinimum(view),
+      standing(view, broken),
+      otherLimit(view, first.by),
       question(view, ({ strength }) => strength && `f'c at least ${bothUnits(strength.value.inchPound)}`),
     ]
       .filter(Boolean)
@@ -109,11 +109,14 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   };
 }
 
-function lawfulMinimum(view: View): string | undefined {
-  const lawful = asked(view, ({ strength }) => strength).find(({ by }) => by === 'lawful')?.value;
-  if (!lawful || view.structural === 'yes') return undefined;
-  const { document, clause } = lawful.origin;
-  return `The lawful minimum is ${bothUnits(lawful.value.inchPound)} (${document} ${clause}).`;
+/** The lawful minimum beside the durable strength, or the other way round. */
+function otherLimit(view: View, by: Layer): string | undefined {
+  if (view.structural === 'yes') return undefined;
+  const [other, name] = by === 'lawful' ? ['recommended', 'A strength that lasts'] : ['lawful', 'The lawful minimum'];
+  const limit = asked(view, ({ strength }) => strength).find((each) => each.by === other)?.value;
+  if (!limit) return undefined;
+  const { document, clause } = limit.origin;
+  return `${name} is ${bothUnits(limit.value.inchPound)} (${document} ${clause}).`;
 }
 
 function saidStress(fact: ValueFact): string {

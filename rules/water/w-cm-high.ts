@@ -1,7 +1,7 @@
 /** The water-cementitious ratio is above what the exposure of the element allows. */
 
 import { isWcmAbove } from '../formulas/comparison.ts';
-import { classOf, missed, question, severityOf, standing } from '../kinds/asked.ts';
+import { classOf, headline, missed, question, severityOf, standing } from '../kinds/asked.ts';
 import { unitless } from '../kinds/define.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
 import { sayRatio } from '../kinds/say.ts';
@@ -93,10 +93,10 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
     (most) => isWcmAbove(stated, most),
     (most) => -most,
   );
-  const [strictest] = broken;
-  if (!strictest) return undefined;
+  const first = headline(view, broken);
+  if (!first) return undefined;
   return {
-    required: sayRatio(strictest.value),
+    required: sayRatio(first.value),
     severity: severityOf(view, broken),
     detail: [standing(view, broken), question(view, ({ wcm }) => wcm && `w/cm at most ${sayRatio(wcm.value.amount)}`)]
       .filter(Boolean)

@@ -1,6 +1,7 @@
 /** Rules on the mixture, on facts made by hand: law, declared class, advice, and where they keep silent. */
 import { describe, expect, test } from 'vitest';
 import type { ActFact } from '../../rules/model/fact.ts';
+import type { CodeId } from '../../rules/model/project.ts';
 import type { Element } from '../../rules/model/specification.ts';
 import { found, levels } from './levels.ts';
 import { about, act, element, floor, type Made, name, value, walk } from './made.ts';
@@ -57,6 +58,19 @@ describe('strength', () => {
     expect(said({ elements: [walk()], facts: [f3, at(4000)], project: { code: 'ibc' } })).toEqual(['should']);
     expect(said({ elements: [walk()], facts: [f3, at(3000)], project: { code: 'ibc' } })).toEqual(['must']);
     expect(said({ elements: [walk()], facts: [at(3000)], project: { code: 'irc' } })).toEqual(['must']);
+  });
+
+  test('a must names what binds, and the other number beside it', () => {
+    const said = (code: CodeId, ...facts: Made['facts'] & object) =>
+      found('strength-low', { elements: [walk()], facts, project: { code } })[0];
+    expect(said('irc', at(3000))?.message).toBe(
+      "f'c 3000 psi for shelter walks in 3.04.A is below 3500 psi (24 MPa) (residential table)",
+    );
+    expect(said('irc', at(3000))?.detail).toMatch(/^A strength that lasts is 4500 psi \(31 MPa\)/);
+    expect(said('ibc', f3, at(3000))?.required).toBe('3500 psi (24 MPa)');
+    expect(said('ibc', f3, at(3700))?.required).toBe('4500 psi (31 MPa)');
+    expect(said('ibc', f3, at(3700))?.detail).toContain('The lawful minimum is 3500 psi (24 MPa) (IBC 1904.2).');
+    expect(said('aci-318-19', f3, at(3000))?.required).toBe('4500 psi (31 MPa)');
   });
 
   test('a metric twin, an early strength and a modulus of rupture are no faults', () => {
