@@ -6,6 +6,7 @@ import type { Because, Citation, Context, Family, Rule, RuleFinding } from '../r
 import { inReadingOrder, type Span } from '../rules/model/source.ts';
 import type { Specification } from '../rules/model/specification.ts';
 import type { Step } from '../rules/model/worked.ts';
+import { openQuestions, type Question } from '../rules/questions.ts';
 import { levelFor } from './leveling.ts';
 import { placeOf } from './places.ts';
 import type { Levels } from './settings.ts';
@@ -52,6 +53,8 @@ export interface Failure {
 export interface Checked {
   readonly findings: readonly Finding[];
   readonly failures: readonly Failure[];
+  /** For the engineer: what the text leaves to a document that was not read. */
+  readonly questions: readonly Question[];
 }
 
 /** What a rule said, at the level that evidence and settings leave it. */
@@ -94,7 +97,7 @@ export function* checkByRule(
     yield undefined;
   }
   const findings = oneVoice(judged).map((each) => finished(each, context));
-  return { findings: findings.sort(inOrder), failures };
+  return { findings: findings.sort(inOrder), failures, questions: openQuestions(context) };
 }
 
 const ranks: Readonly<Record<Severity, number>> = { must: 0, should: 1, note: 2 };

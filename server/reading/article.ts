@@ -4,7 +4,7 @@ import { boundInWords, farBound, withBound } from './bounding.ts';
 import { type Sentence, sentencesOf } from './clauses.ts';
 import { underHead } from './column-head.ts';
 import { designationsIn } from './designations.ts';
-import { goesOn, type Lead, leadOf, nobody } from './leads.ts';
+import { goesOn, type Lead, leadOf, nobody, pointsAway } from './leads.ts';
 import { type MeasureRead, measuresIn } from './measure.ts';
 import { type Named, namedIn } from './mentions.ts';
 import type { ArticleText, Block } from './outline.ts';
@@ -100,7 +100,8 @@ class ArticleReader implements ArticleReading {
     if (!this.#leads.has(block)) this.#leads.set(block, lead);
     const sentences = sentencesOf(tokens);
     this.clauses += sentences.length;
-    if (!silent.has(this.article.region)) this.mentions.push({ named: this.#namedHere(tokens, block), block, tokens });
+    if (!silent.has(this.article.region) && !pointsAway(tokens))
+      this.mentions.push({ named: this.#namedHere(tokens, block), block, tokens });
     const designations = designationsIn(this.text, tokens);
     const measures = measuresIn(this.text, tokens, designations.taken).map((value) => underHead(value, header));
     const around = this.#heading(block, header);

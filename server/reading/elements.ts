@@ -32,6 +32,12 @@ export function elementsOf(readings: readonly Reading[], documents: readonly Sec
   return widened.map((draft) => finished(draft, readings, documents));
 }
 
+/** "walk" and "sidewalk" by themselves are one thing, in one section or in two: the word that came first names it. */
+const sameThing = (drafts: ReadonlyMap<string, Draft>, { kind, bare }: Mention): string | undefined =>
+  bare && single.has(kind) ? [...drafts.values()].find((draft) => draft.bare && draft.kind === kind)?.name : undefined;
+
+const single: ReadonlySet<ElementKind> = new Set<ElementKind>(['walk', 'curb', 'ramp', 'steps', 'drive']);
+
 /** Bare group nouns are two things where one paragraph speaks of those indoors and another of those outdoors. */
 function nameOf({ name, kind, bare }: Mention, exterior: NamedThere['exterior']): string {
   if (!bare || !groups.has(kind) || exterior === 'unknown') return name;
@@ -48,7 +54,7 @@ function note(
 ): void {
   const { mention, label } = each;
   const exterior = each.exterior;
-  const name = nameOf(mention, exterior);
+  const name = sameThing(drafts, mention) ?? nameOf(mention, exterior);
   const { path } = reading.source;
   const draft = drafts.get(name) ?? {
     name,
@@ -101,11 +107,8 @@ function isCovered(draft: Draft, drafts: ReadonlyMap<string, Draft>): boolean {
   const isInside = draft.name.startsWith('interior ');
   if (isInside) return others.some(({ kind }) => kind === 'floor');
   if (groups.has(draft.kind) || draft.kind === 'pavement') return others.some(({ kind }) => outdoors.has(kind));
-  // "walk" and "sidewalk" are one thing: the word that came first names it.
-  return others.some((other) => other.kind === draft.kind && (!other.bare || isBefore(other.first, draft.first)));
+  return others.some((other) => other.kind === draft.kind && !other.bare);
 }
-
-const isBefore = (a: Span, b: Span): boolean => a.path < b.path || (a.path === b.path && a.start < b.start);
 
 /** General facts of a loaded section reach the elements of the sections that hand their concrete to it. */
 function withHandedTo(draft: Draft, documents: readonly SectionDocument[]): Draft {

@@ -34,5 +34,14 @@ const isStem = (tokens: readonly Token[]): boolean =>
 export const goesOn = (tokens: readonly Token[], { from, to }: Run): boolean =>
   continuing.test(tokens[from]?.text ?? '') || tokens.slice(from, to).some(({ text }) => pronouns.has(text));
 
+/** "Details of pavements are also addressed in Section 32 13 13" names what another section holds, not what this one builds. */
+export function pointsAway(tokens: readonly Token[]): boolean {
+  const words = tokens.map(({ text }) => text).join(' ');
+  return (
+    /\b(?:addressed|covered|described|included|specified|found) (?:in|under)\b.*\d\d \d\d \d\d/.test(words) &&
+    !/\bshall\b|\bcompl|\bconform/.test(words)
+  );
+}
+
 const continuing = /^(?:then|also|finally|afterwards|next|thereafter)$/;
 const pronouns = new Set(['them', 'it', 'these', 'they']);

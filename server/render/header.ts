@@ -2,7 +2,7 @@
 import { bothUnits } from '../../rules/formulas/unit-twins.ts';
 import type { SectionDocument } from '../../rules/model/specification.ts';
 import { count, heading, labelled, list, type Page, wrap } from './layout.ts';
-import { type Manual, notLoaded, type Run, type Skipped, sectionName } from './report.ts';
+import { type CheckedManual, type Manual, notLoaded, type Run, type Skipped, sectionName } from './report.ts';
 import { codeNames, sayFrom } from './words.ts';
 
 const labelWidth = 11;
@@ -11,6 +11,11 @@ const labelWidth = 11;
 export function manualHeader(manual: Manual, page: Page): readonly string[] {
   const rows = [...settingRows(manual), ['Read', sayRead(manual)] as const, ...missingRows(manual)];
   return rows.flatMap(([label, text]) => labelled(label, text, page.width, labelWidth));
+}
+
+/** What the engineer has to look up, because the text leaves it to a document that was not read. */
+export function questionLines({ checked: { questions } }: CheckedManual, page: Page): readonly string[] {
+  return questions.flatMap(({ text }) => labelled('Ask', text, page.width, labelWidth));
 }
 
 /** Number and title of a section over its path, underlined. */

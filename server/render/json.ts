@@ -22,6 +22,9 @@ export function checkJson(run: Run<CheckedManual>): string {
     skipped: run.skipped,
     findings: findings.map((finding) => findingJson(finding, locate)),
     failures: manuals.flatMap(({ checked }) => checked.failures),
+    questions: manuals.flatMap(({ checked }) =>
+      checked.questions.map(({ at, place, text }) => ({ path: at.path, place, text })),
+    ),
     problems: run.problems,
   });
 }

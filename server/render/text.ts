@@ -2,7 +2,7 @@
 import type { Article, SectionDocument } from '../../rules/model/specification.ts';
 import type { Failure, Finding } from '../checking.ts';
 import { type FindingOptions, findingLines } from './finding.ts';
-import { manualHeader, sectionHead, skippedLines, toolLine } from './header.ts';
+import { manualHeader, questionLines, sectionHead, skippedLines, toolLine } from './header.ts';
 import { count, heading, list, type Page, paged, wrap } from './layout.ts';
 import type { CheckedManual, Run } from './report.ts';
 
@@ -31,7 +31,7 @@ function manualBlocks(manual: CheckedManual, run: Run, page: Page, options: Text
   const { file } = manual.settings;
   const title = run.manuals.length < 2 ? [] : heading(`MANUAL under ${file ?? 'no project file'}`, page);
   return [
-    [...title, ...manualHeader(manual, page)],
+    [...title, ...manualHeader(manual, page), ...questionLines(manual, page)],
     ...manual.specification.documents.flatMap((document) =>
       documentBlocks(
         document,

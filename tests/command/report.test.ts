@@ -58,7 +58,7 @@ function report(findings: readonly Finding[], given: Partial<Run<CheckedManual>>
     settings: settle({ flags: {}, paths: new Map() }),
     specification: { documents: [document], elements: [], facts: [] },
     texts: new Map([[path, 'x'.repeat(100)]]),
-    checked: { findings, failures: [] },
+    checked: { findings, failures: [], questions: [] },
   };
   return {
     tool: { name: 'firstwinter', version: '1.2.3' },
@@ -148,15 +148,18 @@ test('the end counts and says what to do next', () => {
 test('a rule that failed is named as our fault', () => {
   const run = report([]);
   const [manual] = run.manuals as [CheckedManual];
-  const failed = { ...manual, checked: { findings: [], failures: [{ rule: 'air-content-low', error: 'boom' }] } };
+  const failed = {
+    ...manual,
+    checked: { findings: [], failures: [{ rule: 'air-content-low', error: 'boom' }], questions: [] },
+  };
   expect(checkText({ ...run, manuals: [failed] }, page, folded)).toMatch(
     /fault of First Winter.*\n(?:.*\n)? *air-content-low: boom/,
   );
 });
 
 test('a rule that failed gives status 2, whatever was found', () => {
-  const broken = { checked: { findings: [], failures: [{ rule: 'air-content-low', error: 'boom' }] } };
-  const found = { checked: { findings: [finding(1)], failures: [] } };
+  const broken = { checked: { findings: [], failures: [{ rule: 'air-content-low', error: 'boom' }], questions: [] } };
+  const found = { checked: { findings: [finding(1)], failures: [], questions: [] } };
   expect(statusOf(status.clean, [found, broken], 'must')).toBe(status.failed);
   expect(statusOf(status.clean, [broken], 'never')).toBe(status.failed);
   expect(statusOf(status.failed, [found], 'must')).toBe(status.failed);
