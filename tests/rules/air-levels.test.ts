@@ -4,7 +4,6 @@ import type { ActFact } from '../../rules/model/fact.ts';
 import { found, levels } from './levels.ts';
 import { about, act, article, type Made, name, value, walk } from './made.ts';
 
-const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
 const f3 = name('exposure-class', 'F3');
 const threeQuarters = value('aggregate-size', 'in', { max: 0.75 });
 
