@@ -44,9 +44,15 @@ function* silences(rule: Absence, context: Context): Iterable<RuleFinding> {
 }
 
 function isAnswered(rule: Absence, view: View): boolean {
-  if (rule.asks === 'value' && view.document.designStandard) return true;
+  if (view.document.designStandard && (rule.asks === 'value' || !hasExecution(view.document))) return true;
   return rule.met(view) || view.supplied(rule.duty);
 }
+
+/** An owner's standard that stops at what designers specify leaves the work itself to their sections. */
+const hasExecution = ({ articles }: SectionDocument): boolean => articles.some(({ part }) => part === execution);
+
+/** PART 3 of a section. */
+const execution = 3;
 
 /** By the statement that lacks it or the document that should hold it, and by what is required. */
 function grouped(rule: Absence, views: readonly View[]): Iterable<readonly View[]> {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { fitted, named, protecting, quoted } from '../../rules/kinds/define.ts';
 import type { Fact } from '../../rules/model/fact.ts';
 import { found } from './levels.ts';
-import { about, act, article, element, floor, name, value, walk } from './made.ts';
+import { about, act, article, element, floor, type Made, name, value, walk } from './made.ts';
 
 const ramp = element('curb ramps', 'ramp', [{ kind: 'outdoor-noun', words: 'curb ramp', place: '' }]);
 const f3 = name('exposure-class', 'F3');
@@ -38,10 +38,16 @@ describe('a silence', () => {
     expect(found('curing-missing', { elements: [walk()], facts: [handed] })).toEqual([]);
   });
 
-  test('of a value is no fault of an owner who writes to designers; of a clause it is', () => {
-    const design = { elements: [walk()], document: { designStandard: true } };
-    expect(found('strength-missing', design)).toEqual([]);
-    expect(found('curing-missing', design)).toHaveLength(1);
+  test('of a value is no fault of an owner who writes to designers; of a clause it is where he orders the work', () => {
+    const finishing = article('finishing', '3.04');
+    const design = (part?: number): Made => ({
+      elements: [walk()],
+      articles: [{ ...finishing, part }],
+      document: { designStandard: true },
+    });
+    const said = (id: string, part?: number) => found(id, design(part)).length;
+    expect([said('strength-missing'), said('strength-missing', 3)]).toEqual([0, 0]);
+    expect([said('curing-missing'), said('curing-missing', 3)]).toEqual([0, 1]);
   });
 
   test('is none in a file that is no concrete work', () => {
