@@ -19,15 +19,37 @@ export function cutsIn(tokens: readonly Token[], from: number, to: number): numb
     else if (text === ',' && at !== closing && opensAfterComma(tokens, at + 1, to)) cut(at + 1);
     else if (tokens[at - 1]?.text === ',') continue;
     else if (text === 'but' || text === 'then') cut(at);
-    else if (text === 'and' && (opensModal(tokens, at + 1) || opensVerb(tokens, at + 1))) cut(at);
+    else if (
+      text === 'and' &&
+      (opensVerb(tokens, at + 1) || (opensModal(tokens, at + 1) && hasVerb(tokens, cuts.at(-1) ?? from, at)))
+    )
+      cut(at);
   }
   return cuts;
+}
+
+/** "3000 psi, w/c 0.55, no air entrainment": the last item of a list is denied, not the ones before it. */
+const isNo = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:no|not)$/.test(tokens[at]?.text ?? '') &&
+  !/^(?:more|less|greater|higher|lower|later|sooner|longer|fewer|over|to|exceed|exceeding|above|below|under|only|even)$/.test(
+    tokens[at + 1]?.text ?? '',
+  );
+
+/** "dry cement and sand may be sprinkled": two nouns share the modal that follows; a statement before "and" has its own. */
+function hasVerb(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
+    const { text, stem } = tokens[at] as Token;
+    if (/^(?:shall|must|may|should|will|can|is|are|be|do|not)$/.test(text) || (at === from && imperatives.has(stem)))
+      return true;
+  }
+  return false;
 }
 
 /** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
 function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {
   if (to <= next) return false;
   if (tokens[next]?.text === 'but') return true;
+  if (isNo(tokens, next)) return true;
   const joined = /^(?:and|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
   const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
   return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined));

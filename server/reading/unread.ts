@@ -45,7 +45,10 @@ function reasonFor(statement: Statement, facts: readonly Recognised[]): string |
 
 const isTaken = (statement: Statement, value: Owned, own: readonly Recognised[]): boolean => {
   const { start, end } = spanOf(statement, value);
-  return own.some(({ spans: [span] }) => span.start <= start && end <= span.end);
+  // "at 28 days" is the age of the strength beside it.
+  const isAge =
+    value.measure.dimension === 'duration' && own.some((fact) => fact.kind === 'strength' && fact.age !== undefined);
+  return isAge || own.some(({ spans: [span] }) => span.start <= start && end <= span.end);
 };
 
 const isWorthReading = ({ measure }: Owned): boolean =>

@@ -102,7 +102,8 @@ export function curingDuration(statement: Statement): ValueFact[] {
   const found = statement.values
     .filter(({ measure }) => measure.dimension === 'duration')
     .filter((value) => isCuringTime(value, statement));
-  return found.map((value) => valueFact('curing-duration', value, statement, high(statement)));
+  const duty = statement.predication.force === 'ban' ? ({ force: 'require' } as const) : {};
+  return found.map((value) => valueFact('curing-duration', value, statement, { ...high(statement), ...duty }));
 }
 
 const high = (statement: Statement): Partial<ValueFact> => (holds(highEarly, statement) ? { of: 'high-early' } : {});
@@ -113,6 +114,8 @@ function isCuringTime(value: Owned, statement: Statement): boolean {
   if (convert(amount, measure.unit as Unit, 'd') < shortestDays || isLimitOfStart(value, statement)) return false;
   const before = { from: statement.predication.from, to: value.from };
   if (value.conditional) return isTakingOff(value, statement);
+  // "do not allow them to dry for a week" is a week of curing.
+  if (value.owner?.id === 'drying' && statement.predication.force === 'ban') return true;
   if (value.owner?.id === 'curing') return true;
   // "3 days wet, then compound to 7 days", "in the curing article: at least 7 days".
   const about =
@@ -159,7 +162,9 @@ const isLimitOfStart = (value: Owned, { tokens }: Statement): boolean => {
   return (
     (/(?:within|every|each|than|first|next|age of|at age|begin|start|at|in)(?: the| about)?$/.test(words) &&
       !/(?:less|fewer|more|shorter) than$/.test(words)) ||
-    /^(?:after|before|of age|old|of placing|of finishing|prior|or before)/.test(behind)
+    // "for 5 days after placing" is a length; "30 minutes after placing" a start.
+    (!/(?:for|least|than|minimum|period of)(?: a)?$/.test(words) &&
+      /^(?:after|before|of age|old|of placing|of finishing|prior|or before)/.test(behind))
   );
 };
 
@@ -212,7 +217,10 @@ export function drying(statement: Statement): ValueFact[] {
   return statement.sentenceValues
     .filter(
       (value) =>
-        statement.values.includes(value) && value.measure.dimension === 'duration' && value.owner?.id === 'drying',
+        statement.values.includes(value) &&
+        value.measure.dimension === 'duration' &&
+        value.owner?.id === 'drying' &&
+        statement.predication.force !== 'ban',
     )
     .map((value) => valueFact('drying', value, statement));
 }

@@ -8,20 +8,6 @@ import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
 
 const methods = new Phrases(curingMethodWords);
 
-const cureVerb = words(
-  'cure',
-  'cured',
-  'curing',
-  'keep moist',
-  'kept moist',
-  'keep damp',
-  'kept damp',
-  'moist cure',
-  'keep wet',
-  'kept wet',
-  'cover with wet',
-  'cover with',
-);
 const otherTrades = words(
   'sealant',
   'sealants',
@@ -114,7 +100,6 @@ function isDuty(statement: Statement): boolean {
       !/\b(?:submit|test|record|payment|traffic|open)\w*\b/.test(main) ||
       /\bcures?\b|\bcuring (?:shall|of|for)\b/.test(main)
     );
-  if (!holds(cureVerb, statement) && !/\bcover/.test(main)) return false;
   return (
     /\b(?:keep|kept|cover\w*|maintain\w*)\b/.test(main) &&
     (/\b(?:moist|damp|wet|burlap|polyethylene|plastic)\b/.test(main) ||

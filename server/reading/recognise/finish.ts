@@ -1,7 +1,8 @@
 /** Finishes: the operations in the order written, each with the force of its own statement; finish codes and their legend. */
 import type { FinishStep } from '../../../rules/model/acts.ts';
 import type { Force } from '../../../rules/model/clause.ts';
-import type { ActFact } from '../../../rules/model/fact.ts';
+import type { ActFact, Subject } from '../../../rules/model/fact.ts';
+import { localSubject } from '../local-scope.ts';
 import { type Found, Phrases } from '../phrases.ts';
 import { isAside, type Statement, said, spanOf, wordsOf } from '../statement.ts';
 import { finishWords } from '../words/finishes.ts';
@@ -17,16 +18,18 @@ export function finishes(statements: readonly Statement[]): ActFact[] {
   const groups = new Map<string, Group>();
   for (const statement of statements) {
     if (handling.includes(statement.region) || isTools(statement)) continue;
-    for (const step of stepsOf(statement)) {
+    const steps = stepsOf(statement);
+    for (const step of steps) {
       const force = forceOf(statement, step);
-      const key = `${groupKey(statement, statements)}|${force}`;
+      const subject = localSubject(statement, step, steps);
+      const key = `${groupKey(statement, statements)}|${force}|${whose(subject)}`;
       const group = groups.get(key);
       if (group) group.steps.push({ statement, step });
-      else groups.set(key, { force, steps: [{ statement, step }] });
+      else groups.set(key, { force, subject, steps: [{ statement, step }] });
     }
     facts.push(...finishCodes(statement));
   }
-  for (const { force, steps } of groups.values()) facts.push(finishFact(force, steps));
+  for (const group of groups.values()) facts.push(finishFact(group));
   return facts;
 }
 
@@ -37,8 +40,11 @@ interface Step {
 
 interface Group {
   readonly force: Force;
-  readonly steps: Step[];
+  readonly subject: Subject;
+  readonly steps: [Step, ...Step[]];
 }
+
+const whose = ({ elements, exterior }: Subject): string => `${elements.map(({ name }) => name)} ${exterior}`;
 
 /** Sentences that go on with "then", "next" or "finally" belong to the finish begun before them. */
 function groupKey(statement: Statement, statements: readonly Statement[]): number {
@@ -62,10 +68,7 @@ function isTiming({ tokens, predication }: Statement, { from }: Found<unknown>):
     .slice(Math.max(predication.from, from - 3), from)
     .map(({ text }) => text)
     .join(' ');
-  return (
-    /(?:ahead of(?: the)?|between|for|to aid|to ease|to assist|help the|without|with the|by means of)$/.test(before) &&
-    /(?:ahead of(?: the)?|between|to aid|to ease|to assist|help the)$/.test(before)
-  );
+  return /(?:ahead of(?: the)?|between|to aid|to ease|to assist|help the)$/.test(before);
 }
 
 function forceOf(statement: Statement, step: Found<unknown>): Force {
@@ -81,9 +84,9 @@ function forceOf(statement: Statement, step: Found<unknown>): Force {
   return predication.force === 'state' ? 'require' : predication.force;
 }
 
-function finishFact(force: Force, steps: readonly Step[]): ActFact {
+function finishFact({ force, subject, steps }: Group): ActFact {
   const ordered = [...steps].sort((a, b) => Number(isAfter(b)) - Number(isAfter(a)));
-  const [first] = steps as readonly [Step, ...Step[]];
+  const [first] = steps;
   const last = steps.at(-1) as Step;
   const start = spanOf(first.statement, first.step);
   const end = spanOf(last.statement, last.step);
@@ -96,6 +99,7 @@ function finishFact(force: Force, steps: readonly Step[]): ActFact {
   return {
     kind: 'finish',
     ...base,
+    subject,
     spans: [span],
     words,
     act: { verb: 'finish', steps: withoutEchoes(ordered.map(({ step }) => step.meaning)) },

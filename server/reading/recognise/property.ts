@@ -1,6 +1,7 @@
 /** The maker for kinds of fact that are a value: the meaning that owns it, its dimension, and what is plausible. */
 import type { PropertyKind, ValueFact } from '../../../rules/model/fact.ts';
 import type { Dimension } from '../../../rules/model/quantity.ts';
+import { localSubject } from '../local-scope.ts';
 import { type Owned, type Statement, said } from '../statement.ts';
 import type { MeaningId } from '../words/meanings.ts';
 
@@ -39,9 +40,11 @@ export function valueFact(
 ): ValueFact {
   const { force } = statement.predication;
   const base = said(statement, value, force === 'state' ? 'require' : force);
+  const peers = statement.values.filter(({ measure }) => measure.dimension === value.measure.dimension);
   return {
     kind,
     ...base,
+    subject: localSubject(statement, value, peers),
     value: value.measure,
     ...(value.owner?.of && { of: value.owner.of }),
     ...(value.doubt && { doubt: value.doubt }),

@@ -107,7 +107,7 @@ function elsewhere(statement: Statement, inside: readonly Designation[]): NamedF
   if (!pointing.test(words) && statement.predication.force !== 'require') return [];
   const section = inside.find(({ kind }) => kind === 'section');
   const drawings =
-    /\b(?:drawings?|plans|on [acls] ?- ?\d{3}|contract documents)\b/.test(words) ||
+    /\b(?:the drawings?|drawings|on (?:the )?plans|on [acls] ?- ?\d{3}|contract documents)\b/.test(words) ||
     inside.some(({ kind }) => kind === 'drawing');
   const table = /\btable 19\.3\.\d/.test(words) || (/\btable\b/.test(words) && /\b(?:aci|csa|en 206)\b/.test(words));
   const place = section?.name ?? (drawings ? 'Drawings' : table ? 'a table of the code' : undefined);

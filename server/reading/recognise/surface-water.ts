@@ -30,6 +30,7 @@ export function surfaceWater(statement: Statement): ActFact[] {
 }
 
 function touchesSurface(statement: Statement): boolean {
+  if (/\b(?:absorb|take up|blot|soak up|dry up)\w*\b.{0,30}\bwater\b/.test(allWords(statement))) return false;
   const isBan = statement.predication.force === 'ban';
   const main = mainWords(statement);
   const hasSurface = holds(surfaces, statement) || 0 < statement.named.elements.length;

@@ -142,7 +142,7 @@ export const curingMethodWords: readonly (readonly [CuringManner, readonly strin
     'listed',
     [
       'following methods',
-      'following',
+      'the following',
       'materials of',
       'specified in part 2',
       'curing materials specified',
