@@ -24,7 +24,9 @@ const kinds = ['rules/kinds/', ...formulas];
 const ruleFolders = families.map((family) => `rules/${family}/`);
 const reading = ['server/reading/', ...formulas];
 const settings = ['server/settings/', ...tables];
-const checking = ['server/*', 'server/reading/', 'server/settings/', ...kinds];
+/** What is asked of a whole specification, beside the rules. */
+const surveys = ['rules/questions.ts'];
+const checking = ['server/*', 'server/reading/', 'server/settings/', ...surveys, ...kinds];
 const lsp = ['server/lsp/', 'server/render/', 'rules/index.ts', ...checking];
 
 /** The first zone that holds a file is the file's. */
@@ -34,6 +36,7 @@ export const zones: readonly Zone[] = [
   zone('rules/formulas/', formulas),
   zone('rules/kinds/', kinds),
   ...ruleFolders.map((folder) => zone(folder, kinds)),
+  ...surveys.map((file) => zone(file, kinds)),
   zone('rules/index.ts', [...ruleFolders, 'rules/model/']),
   zone('server/reading/markdown.ts', reading, [
     'mdast',
