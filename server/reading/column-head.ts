@@ -29,7 +29,7 @@ function unitIn(header: string, amount: number): Unit | undefined {
   for (let at = 0; at < tokens.length; at++) {
     const before = tokens[at - 1];
     // A unit in a head stands behind a comma, a bracket or its noun: "Air, %", "Strength (psi)", "days".
-    const found = unitAt(tokens, at, amount, true);
+    const found = unitAt(tokens, at, { value: amount, fraction: true });
     if (
       found &&
       found.times === 1 &&

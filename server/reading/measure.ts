@@ -94,7 +94,7 @@ function valueAt(tokens: readonly Token[], at: number, taken: ReadonlySet<number
 function single(tokens: readonly Token[], at: number): Draft | undefined {
   const number = numberAt(tokens, at);
   if (!number || Number.isNaN(number.value)) return undefined;
-  const unit = unitAt(tokens, number.to, number.value, number.fraction === true);
+  const unit = unitAt(tokens, number.to, number);
   const value = number.value * (unit?.times ?? 1);
   const draft: Draft = {
     target: value,
@@ -112,7 +112,7 @@ function pastRepeat(tokens: readonly Token[], draft: Draft): number {
   if (tokens[draft.to]?.text !== '(' || draft.unit === undefined) return draft.to;
   const number = numberAt(tokens, draft.to + 1);
   if (!number || number.value !== draft.target) return draft.to;
-  const unit = unitAt(tokens, number.to, number.value, false);
+  const unit = unitAt(tokens, number.to, { value: number.value });
   const close = unit?.to ?? number.to;
   return (unit === undefined || unit.unit === draft.unit) && tokens[close]?.text === ')' ? close + 1 : draft.to;
 }
@@ -153,8 +153,8 @@ function toleranced(tokens: readonly Token[], first: Draft): Draft {
   if (!way || !amount || !isTolerance(first, amount)) return first;
   const value = amount.target as number;
   const close = open !== first.to && tokens[amount.to]?.text === ')' ? amount.to + 1 : amount.to;
-  const late = first.unit ?? amount.unit ?? unitAt(tokens, close, value, false)?.unit;
-  const to = first.unit || amount.unit ? close : (unitAt(tokens, close, value, false)?.to ?? close);
+  const late = first.unit ?? amount.unit ?? unitAt(tokens, close, { value })?.unit;
+  const to = first.unit || amount.unit ? close : (unitAt(tokens, close, { value })?.to ?? close);
   const made = { ...first, unit: late, to, doubt: first.doubt ?? amount.doubt };
   if (way.meaning === 'both') return { ...made, plus: value, minus: value };
   if (way.meaning === 'minus') return { ...made, minus: value };
@@ -194,7 +194,7 @@ function choice(tokens: readonly Token[], at: number): Draft | undefined {
     next = number.to + 1;
   }
   if (value === undefined) return undefined;
-  const unit = unitAt(tokens, next, value, false);
+  const unit = unitAt(tokens, next, { value });
   return toleranced(tokens, {
     target: value,
     unit: unit?.unit,
