@@ -11,7 +11,7 @@ import type { ArticleText, Block } from './outline.ts';
 import { type MeaningRead, meaningsIn, ownerOf } from './owners.ts';
 import { type Recognised, recognise } from './recognise/index.ts';
 import type { Run } from './run.ts';
-import { type ScopeLevel, subjectFrom, without } from './scope.ts';
+import { isElsewhere, type ScopeLevel, subjectFrom, turned, without } from './scope.ts';
 import type { Owned, Statement } from './statement.ts';
 import { type Token, tokensOf } from './tokens.ts';
 import { unreadIn } from './unread.ts';
@@ -133,7 +133,7 @@ class ArticleReader implements ArticleReading {
           sentence,
           predication,
           named,
-          subject: subjectFrom(levels),
+          subject: isElsewhere(tokens, predication) ? turned(subjectFrom(levels)) : subjectFrom(levels),
           meanings,
           values: owned.filter(({ from }) => predication.from <= from && from < predication.to),
           sentenceValues: owned,

@@ -70,9 +70,12 @@ export function applyBound(draft: Draft, bound: Bound): boolean {
 }
 
 export function applyBoundAfter(tokens: readonly Token[], draft: Draft): boolean {
-  const open = /^[(,]$/.test(tokens[draft.to]?.text ?? '') ? draft.to + 1 : draft.to;
+  const opener = tokens[draft.to]?.text ?? '';
+  const open = opener === '(' || opener === ',' ? draft.to + 1 : draft.to;
   const found = after.at(tokens, open);
-  if (!found || !applyBound(draft, found.meaning)) return false;
+  // "w/c 0.45, min cement 340 kg/m3": behind a comma the word belongs to what follows it, unless nothing does.
+  if (!found || (opener === ',' && /^(?:word|number)$/.test(tokens[found.to]?.kind ?? ''))) return false;
+  if (!applyBound(draft, found.meaning)) return false;
   draft.to = open !== draft.to && tokens[found.to]?.text === ')' ? found.to + 1 : found.to;
   return true;
 }

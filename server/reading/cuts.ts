@@ -16,7 +16,7 @@ export function cutsIn(tokens: readonly Token[], from: number, to: number): numb
     if (isExceptThat(tokens, at)) cut(at);
     else if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced))
       cut(at + 1);
-    else if (text === ',' && at !== closing && opensAfterComma(tokens, at + 1, to)) cut(at + 1);
+    else if (text === ',' && at !== closing && opensAfterComma(tokens, cuts.at(-1) ?? from, at + 1, to)) cut(at + 1);
     else if (tokens[at - 1]?.text === ',') continue;
     else if (text === 'but' || text === 'then') cut(at);
     else if (
@@ -37,22 +37,23 @@ const isNo = (tokens: readonly Token[], at: number): boolean =>
 
 /** "dry cement and sand may be sprinkled": two nouns share the modal that follows; a statement before "and" has its own. */
 function hasVerb(tokens: readonly Token[], from: number, to: number): boolean {
+  const first = /^(?:and|or|then|but|,)$/.test(tokens[from]?.text ?? '') ? from + 1 : from;
   for (let at = from; at < to; at++) {
     const { text, stem } = tokens[at] as Token;
-    if (/^(?:shall|must|may|should|will|can|is|are|be|do|not)$/.test(text) || (at === from && imperatives.has(stem)))
+    if (/^(?:shall|must|may|should|will|can|is|are|be|do|not)$/.test(text) || (at === first && imperatives.has(stem)))
       return true;
   }
   return false;
 }
 
 /** ", and shall …", ", then broom", ", broom the surface": a modal behind a joining word, or a verb. */
-function opensAfterComma(tokens: readonly Token[], next: number, to: number): boolean {
+function opensAfterComma(tokens: readonly Token[], from: number, next: number, to: number): boolean {
   if (to <= next) return false;
   if (tokens[next]?.text === 'but') return true;
   if (isNo(tokens, next)) return true;
   const joined = /^(?:and|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
   const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
-  return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined));
+  return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined) && hasVerb(tokens, from, next));
 }
 
 const opensVerb = (tokens: readonly Token[], at: number): boolean => {

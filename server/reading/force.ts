@@ -27,7 +27,8 @@ export function ownForce(
         !inside(cue.from) &&
         !range(cue.from, cue.to).some((at) => compared.has(at)) &&
         !isMonth(tokens, cue.from) &&
-        !isRelative(tokens, cue.from),
+        !isRelative(tokens, cue.from) &&
+        !isApproval(tokens, cue.from),
     );
   const forces = new Set(found.map(({ meaning }) => meaning));
   // "No walks shall be placed without curing": two negations order what stands behind the second.
@@ -35,6 +36,15 @@ export function ownForce(
     return forces.has('ban') ? 'require' : (precedence.find((force) => forces.has(force)) ?? 'ban');
   return precedence.find((force) => forces.has(force));
 }
+
+/** "without written approval" leaves a ban a ban. */
+const isApproval = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'without' &&
+  tokens
+    .slice(at + 1, at + 6)
+    .some(({ stem }) =>
+      /^(?:approval|approv|permission|authoriz|authorization|consent|engineer|architect|owner)/.test(stem),
+    );
 
 /** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */
 const isRelative = (tokens: readonly Token[], at: number): boolean =>

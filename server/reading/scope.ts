@@ -2,6 +2,7 @@
 import type { Subject } from '../../rules/model/fact.ts';
 import type { MentionRead, Named } from './mentions.ts';
 import type { Run } from './run.ts';
+import type { Token } from './tokens.ts';
 
 /** One place that may say whom a statement is about, nearest first. */
 export interface ScopeLevel {
@@ -38,4 +39,19 @@ export function without(named: Named, asides: readonly Run[]): Named {
     (each: MentionRead) => !asides.some((run) => run.from <= each.from && each.from < run.to),
   );
   return kept.length === named.elements.length ? named : { ...named, elements: kept };
+}
+
+/** "Where exposed to weather 4500 psi; elsewhere 3000 psi": the second value is for the rest. */
+export const isElsewhere = (tokens: readonly Token[], { from }: Run): boolean =>
+  tokens
+    .slice(from, from + 4)
+    .some(
+      ({ text }, at) =>
+        text === 'elsewhere' || (text === 'all' && /^(?:other|others)$/.test(tokens[from + at + 1]?.text ?? '')),
+    );
+
+/** What is not in the group just named: indoors where that was outdoors, and no element by name. */
+export function turned(subject: Subject): Subject {
+  const exterior = subject.exterior === 'yes' ? 'no' : subject.exterior === 'no' ? 'yes' : 'unknown';
+  return { ...subject, elements: [], exterior };
 }

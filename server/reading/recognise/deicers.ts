@@ -86,6 +86,8 @@ const notDeicing = words(
   'salts from',
   'hygroscopic',
   'mixing water',
+  'mixed with',
+  'mix with',
   'in concrete',
 );
 const spreading =

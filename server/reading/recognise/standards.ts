@@ -36,7 +36,9 @@ function roleOf({ name }: Designation, statement: Statement): StandardRole {
     statement.predication.force !== 'ban' &&
     statement.region !== 'submittals' &&
     complying.test(sentenceWords(statement));
-  if (specifications.test(name)) return isAsked ? 'requirement' : 'listed';
+  // "CSA A23.1, Class C-2" in a mixture orders that concrete without a verb.
+  const isOrdered = statement.region === 'mixtures' && /\bclass\b/.test(sentenceWords(statement));
+  if (specifications.test(name)) return isAsked || isOrdered ? 'requirement' : 'listed';
   return testMethods.test(name) ? 'test' : 'material';
 }
 
@@ -111,10 +113,11 @@ function elsewhere(statement: Statement, inside: readonly Designation[]): NamedF
     inside.some(({ kind }) => kind === 'drawing');
   const table = /\btable 19\.3\.\d/.test(words) || (/\btable\b/.test(words) && /\b(?:aci|csa|en 206)\b/.test(words));
   const place = section?.name ?? (drawings ? 'Drawings' : table ? 'a table of the code' : undefined);
-  if (!place || (section && !pointing.test(words))) return [];
-  const head = `${words} ${leadWords(statement)}`;
+  const lead = leadWords(statement);
+  if (!place || (section && lead === '' && !pointing.test(words))) return [];
+  const head = `${words} ${lead}`;
   const found = subjects.filter(([, say]) => say.test(head)).map(([value]) => value);
-  const whole = section !== undefined && everything.test(words) && found.length === 0;
+  const whole = section !== undefined && everything.test(head) && found.length === 0;
   const values: ElsewhereValue[] = whole ? ['everything'] : section || drawings || table ? found : [];
   return values.map((value) => ({
     kind: 'elsewhere',

@@ -22,6 +22,8 @@ const later =
 export function surfaceWater(statement: Statement): ActFact[] {
   if (holds(otherLiquid, statement) && !/\bwater\b/.test(allWords(statement))) return [];
   const isBan = statement.predication.force === 'ban';
+  if (/\bkeep\b.{0,24}\bwater\b.{0,12}\boff\b/.test(mainWords(statement)) && !holds(elsewhere, statement))
+    return [actFact('surface-water', { verb: 'wet', object: 'surface', material: 'water' }, statement, 'ban')];
   const broom = wettedBroom(statement);
   if (broom) return [broom];
   if (!touchesSurface(statement)) return [];

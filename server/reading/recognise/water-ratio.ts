@@ -5,7 +5,9 @@ import type { Measure } from '../../../rules/model/measure.ts';
 import { type Owned, type Statement, wordsOf } from '../statement.ts';
 import { bottom, property, top, valueFact } from './property.ts';
 
-const isRatio = (value: Owned): boolean => 0.2 <= bottom(value) && top(value) <= 1;
+/** A ratio is written with its decimals; "air category 1" beside it is none. */
+const isRatio = (value: Owned): boolean =>
+  0.2 <= bottom(value) && top(value) <= 1 && /\.\d/.test(value.measure.asWritten);
 
 const asRatio = property({
   kind: 'w-cm',
