@@ -57,7 +57,7 @@ export const zones: readonly Zone[] = [
   zone(
     'server/hosts/',
     ['server/hosts/', ...lsp, ...formulas],
-    ['node:*', 'commander', 'ignore', 'picocolors', 'tinyglobby', 'vscode-languageserver/node'],
+    ['node:*', 'commander', 'picocolors', 'tinyglobby', 'vscode-languageserver/node'],
   ),
   zone(
     'client/',
@@ -97,7 +97,7 @@ export function protocolMakers(file: Parsed): readonly string[] {
 /** The whole statement of an imported name. */
 const importOf = ({ parent }: Node): string => parent.parent?.parent?.getText() ?? '';
 
-/** Packages that some place may reach; each is imported somewhere. */
+/** The names of the packages that these files import. */
 export function packagesUsed(files: readonly Parsed[]): ReadonlySet<string> {
   const names = files.flatMap(importsOf).map(({ from }) => from);
   return new Set(names.filter((from) => !/^(?:\.|node:)/.test(from)).map(packageOf));
