@@ -1,0 +1,117 @@
+/** Passages as an ordinance of a hundred years ago: long sentences, cinders, sacks, and the trowel for everything. */
+import type { Passage } from './passage.ts';
+
+export const ordinance: readonly Passage[] = [
+  {
+    name: 'troweled hard and slick',
+    section: 'Sec. 14. Finishing coat.',
+    text: `The finishing coat of the walk shall, before it has hardened, be troweled hard and slick.`,
+    facts: [{ kind: 'finish', force: 'require', act: { steps: ['hard trowel'] } }],
+    none: ['surface-water', 'bleed-water', 'strength'],
+  },
+  {
+    name: 'sprinkled to help the trowel',
+    section: 'Sec. 14. Finishing coat.',
+    text: `In hot spells the walk may be sprinkled as it stiffens, that the trowel may run the easier.`,
+    facts: [{ kind: 'surface-water', force: 'permit', act: { object: 'surface' }, subject: ['walk'] }],
+    none: ['curing-method', 'site-water', { kind: 'finish', force: ['ban'] }],
+    free: ['finish'],
+  },
+  {
+    name: 'trap: rammed until the mortar flushes',
+    section: 'Sec. 11. Base.',
+    text: `The base shall be laid four inches thick and rammed until the mortar flushes to the top.`,
+    facts: [],
+    none: ['surface-water', 'aggregate-size', 'slump', { kind: 'finish', saying: 'trowel' }],
+  },
+  {
+    name: 'trap: cinders flooded and rolled',
+    section: 'Sec. 10. Foundation.',
+    text: `The cinders, eight inches deep, shall be flooded with water and rolled until they are solid.`,
+    facts: [],
+    none: ['surface-water', 'aggregate-size', 'curing-method', 'site-water'],
+  },
+  {
+    name: 'trap: dry cement and sand are turned over before they are wetted',
+    section: 'Sec. 12. Mixing.',
+    text: `One part of cement and three of sand shall be turned over dry until of an even color, then wetted and turned twice
+more.`,
+    facts: [],
+    none: ['dry-cement', 'surface-water', 'w-cm', 'site-water', 'curing-method'],
+  },
+  {
+    name: 'trap: briquettes kept in air and in water',
+    section: 'Sec. 9. Cement.',
+    text: `Neat briquettes shall bear a pull of 175 pounds to the square inch after one day in air and six days in water.`,
+    facts: [],
+    none: ['curing-duration', 'air-content', 'strength', 'curing-method', 'surface-water'],
+  },
+  {
+    name: 'dry cement dusted on',
+    section: 'Sec. 14. Finishing coat.',
+    text: `A mixture of equal parts of dry cement and fine sand shall be dusted over the fresh face.`,
+    facts: [{ kind: 'dry-cement', force: 'require' }],
+    none: ['surface-water', 'aggregate-size', { kind: 'dry-cement', force: ['ban'] }],
+  },
+  {
+    name: 'six days under wet sand, ten days without travel',
+    section: 'Sec. 16. Keeping.',
+    text: `The walk shall be kept moist under two inches of wet sand for six days, and shall be barred to travel for ten.`,
+    facts: [
+      { kind: 'curing-duration', force: 'require', value: { target: 6, unit: 'd' } },
+      { kind: 'curing-method', force: 'require', act: { manner: 'wet cover' } },
+    ],
+    none: ['surface-water', 'aggregate-size', { kind: 'curing-duration', saying: '10' }],
+  },
+  {
+    name: 'strength in words at fourteen days',
+    section: 'Sec. 17. Tests.',
+    text: `Cylinders shall test at thirty-two hundred pounds per sq. in. when fourteen days old.`,
+    facts: [{ kind: 'strength', force: 'require', value: { target: 3200, unit: 'psi' }, age: 14 }],
+    none: ['curing-duration', 'air-content'],
+  },
+  {
+    name: 'trap: a slump stands in for a limit on water',
+    section: 'Sec. 12. Mixing.',
+    text: `No more water shall be used than brings a slump of 3 to 5 inches.`,
+    facts: [{ kind: 'slump', force: 'require', value: { min: 3, max: 5, unit: 'in' } }],
+    none: ['w-cm', 'surface-water', 'aggregate-size'],
+    free: ['site-water'],
+  },
+  {
+    name: 'trap: neither salt nor lime in the mix',
+    section: 'Sec. 12. Mixing.',
+    text: `In no case shall lime or salt be mixed with the cement, nor shall salted water be used in frost.`,
+    facts: [],
+    none: ['deicer-use', 'deicers', 'deicer-hold-off', 'surface-water', 'site-water'],
+  },
+  {
+    name: 'passes of the trowel without end',
+    section: 'Sec. 14. Finishing coat.',
+    text: `The trowel shall pass over the face not fewer than three times.`,
+    facts: [{ kind: 'over-finishing', force: 'require', act: { verb: 'repeat' } }],
+    none: ['surface-water', { kind: 'over-finishing', saying: 'limit' }],
+    free: ['finish'],
+  },
+  {
+    name: 'a sack of ninety-four pounds and its gallons',
+    section: 'Sec. 12. Mixing.',
+    text: `To one 94-pound sack of cement there shall be used not more than five and one-half gallons of water.`,
+    facts: [{ kind: 'w-cm', force: 'require', value: { max: 0.488, unit: '' } }],
+    none: ['site-water', 'strength', 'surface-water'],
+  },
+  {
+    name: 'trap: earth and sand are moistened and planks soaked',
+    section: 'Sec. 10. Foundation.',
+    text: `The sand bed shall be moistened and the planks of the moulds well soaked before any concrete is thrown in.`,
+    facts: [],
+    none: ['surface-water', 'curing-method', 'curing', 'site-water'],
+  },
+  {
+    name: 'trap: a slab under four inches',
+    section: 'Sec. 8. Thickness.',
+    text: `No slab under four inches shall be built, nor shall any walk be narrower than five feet.`,
+    facts: [],
+    none: ['finish', 'surface-water', 'aggregate-size', 'slump', 'site-water'],
+  },
+];
