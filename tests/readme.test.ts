@@ -78,6 +78,10 @@ test('the number of rules is told right', () => {
   expect(page('CHANGELOG.md')).toContain(`${rules.length} rules on `);
 });
 
+test('the README can be packaged: the editor has no place that a link into this folder could lead to', () => {
+  expect(readme.match(/\]\((?!https:)[^)]*\)/g)).toBe(null);
+});
+
 test.each(pages)('%s names only files that exist', (name) => {
   const text = page(name);
   const linked = [...text.matchAll(/\]\(([^)#:]+)\)/g)].map(([, path = '']) => path);
