@@ -27,12 +27,19 @@ export function sentencesOf(tokens: readonly Token[]): Sentence[] {
   const sentences: Sentence[] = [];
   let from = 0;
   for (let at = 0; at < tokens.length; at++) {
-    if (!endsSentence(tokens, at) && at < tokens.length - 1) continue;
-    if (from <= at) sentences.push({ from, to: at + 1, predications: predicationsOf(tokens, from, at + 1) });
+    if (!endsSentence(tokens, at) && !isOverlong(tokens, at, at - from) && at < tokens.length - 1) continue;
+    sentences.push({ from, to: at + 1, predications: predicationsOf(tokens, from, at + 1) });
     from = at + 1;
   }
   return sentences;
 }
+
+/** The longest real sentences, of city ordinances, have some 150 words; garbled text is cut so that it costs no more than its length. */
+const longSentence = 200;
+const longestSentence = 300;
+
+const isOverlong = (tokens: readonly Token[], at: number, length: number): boolean =>
+  longestSentence <= length || (longSentence <= length && /^[;:,]$/.test(tokens[at]?.text ?? ''));
 
 function endsSentence(tokens: readonly Token[], at: number): boolean {
   const { text } = tokens[at] as Token;

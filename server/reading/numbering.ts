@@ -12,7 +12,8 @@ interface Level {
 
 /** Outer to inner, as most sections nest; what a document does differently wins. */
 const usual: readonly LabelKind[] = [
-  '1.1.1',
+  '1.1',
+  'I.',
   'A.',
   '1.',
   'a.',
@@ -30,27 +31,32 @@ const usual: readonly LabelKind[] = [
 ];
 const rank = (kind: LabelKind): number => usual.indexOf(kind);
 
+/** More levels than any section has; a garbled text must not nest without end. */
+const deepest = 8;
+
 export class Numbering {
   /** The ordinal last seen of each kind that is still open. */
   readonly last = new Map<LabelKind, number>();
   readonly #article: string;
-  readonly #seen = new Map<string, number>();
+  /** Places of the whole document, and how often each has occurred. */
+  readonly #seen: Map<string, number>;
   #levels: Level[] = [];
   #plain = 0;
   #rows = 0;
 
-  constructor(article: string) {
+  constructor(article: string, seen: Map<string, number>) {
     this.#article = article;
+    this.#seen = seen;
   }
 
   /** Place, parent and depth of a paragraph that opens with `label`. */
   open(label: Label, indent: number, afterColon: () => boolean): { place: string; parent?: Block; level: number } {
-    this.#levels = this.#levels.slice(0, this.#depthFor(label, indent, afterColon));
+    this.#levels = this.#levels.slice(0, Math.min(this.#depthFor(label, indent, afterColon), deepest - 1));
     const parent = this.#levels.at(-1)?.block;
     this.#levels.push({ kind: label.kind, name: label.name, ordinal: label.ordinal, indent });
     this.last.clear();
     for (const { kind, ordinal } of this.#levels) this.last.set(kind, ordinal);
-    const place = label.kind === '1.1.1' ? label.name : this.#place();
+    const place = this.#place();
     return { place: label.kind === 'bullet' ? place : this.#distinct(place), parent, level: this.#levels.length };
   }
 
@@ -96,14 +102,11 @@ export class Numbering {
 
   #depthFor(label: Label, indent: number, afterColon: () => boolean): number {
     if (label.kind === 'bullet') return this.#bulletDepth(indent);
-    if (label.kind === '.1') return this.#pointDepth(label);
-    const known = this.#levels.findIndex(({ kind }) => kind === label.kind);
-    if (0 <= known) return known;
+    if (label.kind === '1.1') return this.#decimalDepth(label);
+    if (this.#levels.some(({ kind }) => kind === label.kind)) return this.#knownDepth(label, indent, afterColon);
     const withoutBullets = this.#levels.filter(({ kind }) => kind !== 'bullet');
-    if (label.ordinal <= 1 && (afterColon() || withoutBullets.every(({ kind }) => rank(kind) < rank(label.kind))))
-      return withoutBullets.length;
     const outer = withoutBullets.findIndex(({ kind }) => rank(label.kind) < rank(kind));
-    return outer < 0 ? withoutBullets.length : label.ordinal <= 1 ? withoutBullets.length : outer;
+    return outer < 0 || label.ordinal <= 1 ? withoutBullets.length : outer;
   }
 
   #bulletDepth(indent: number): number {
@@ -111,20 +114,37 @@ export class Numbering {
     return deeper < 0 ? this.#levels.length : deeper;
   }
 
-  /** Canadian `.1` labels look alike at every depth: the number that would come next tells which list goes on. */
-  #pointDepth({ ordinal }: Label): number {
-    for (let at = this.#levels.length - 1; 0 <= at; at--) {
-      const level = this.#levels[at] as Level;
-      if (level.kind === '.1' && level.ordinal + 1 === ordinal) return at;
-    }
-    return this.#levels.length;
+  /** "4.3.2.1" stands under "4.3.2", whatever came between. */
+  #decimalDepth({ name }: Label): number {
+    const beside = this.#levels.findIndex((level) => level.kind === '1.1' && !name.startsWith(`${level.name}.`));
+    return 0 <= beside ? beside : this.#levels.findLastIndex(({ kind }) => kind === '1.1') + 1;
   }
 
+  /**
+   * Canadian `.1` labels look alike at every depth, and others may come back deeper: the number that would come next tells
+   * which list goes on, the indent decides between two.
+   */
+  #knownDepth({ kind, ordinal }: Label, indent: number, afterColon: () => boolean): number {
+    const same = [...this.#levels.keys()].filter((at) => this.#levels[at]?.kind === kind).reverse();
+    const goesOn = same.filter((at) => this.#levels[at]?.ordinal === ordinal - 1);
+    const next = goesOn.find((at) => this.#levels[at]?.indent === indent) ?? goesOn[0];
+    if (next !== undefined) return next;
+    const last = this.#levels.at(-1) as Level;
+    if (ordinal === 1 && (kind === '.1' || last.indent < indent || (last.kind === kind && afterColon())))
+      return this.#levels.length;
+    const after = same.find((at) => (this.#levels[at]?.ordinal as number) < ordinal);
+    return after ?? (same[0] as number);
+  }
+
+  /** Numbers that are cited whole begin anew: "4.3.2.1", not "4.3.4.3.2.1"; "(a)" joins without a point. */
   #place(): string {
-    const names = this.#levels
-      .filter(({ kind }) => kind !== 'bullet')
-      .map(({ name, kind }) => (kind === '.1' ? name : name));
-    return [this.#article, ...names].filter((name) => name !== '').join('.');
+    const whole = this.#levels.findLastIndex(({ kind }) => kind === '1.1');
+    const names = this.#levels.slice(whole + 1).map(({ name }) => name);
+    const base = this.#levels[whole]?.name ?? this.#article;
+    return names.reduce(
+      (place, name) => (name === '' || place === '' || name.startsWith('(') ? place + name : `${place}.${name}`),
+      base,
+    );
   }
 
   /** A label that occurs twice prints as "1.01.B (2nd)". */

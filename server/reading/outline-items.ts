@@ -33,8 +33,6 @@ export function outlineItems(outline: Outline, text: string): OutlineItem[] {
 
 function partItem(part: PartText, end: number, articles: readonly ArticleText[], text: string): OutlineItem {
   const own = articles.filter(({ start }) => part.start <= start && start < end);
-  const lineEnd = text.indexOf('\n', part.start);
-  const titleEnd = lineEnd < 0 ? text.length : lineEnd;
   return {
     kind: 'part',
     place: `PART ${part.number}`,
@@ -44,7 +42,7 @@ function partItem(part: PartText, end: number, articles: readonly ArticleText[],
     start: part.start,
     end,
     titleStart: part.start,
-    titleEnd,
+    titleEnd: part.titleEnd,
     region: 'other',
     children: own.map((article) => articleItem(article, text)),
   };

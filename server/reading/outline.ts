@@ -1,9 +1,9 @@
 /** From lines to articles and blocks: section > part > article > paragraph, each with the document's own number. */
 import type { Region } from '../../rules/model/specification.ts';
-import { type Heading, markedHeading, plainHeading, regionOf } from './headings.ts';
-import { type Label, labelAt } from './labels.ts';
+import { type Heading, headingInside, markedHeading, plainHeading, regionOf } from './headings.ts';
+import { type Label, labelAt, labelOfLine } from './labels.ts';
 import type { Cell, Line, Lines } from './lines.ts';
-import { Numbering } from './numbering.ts';
+import { Paragraphs } from './paragraphs.ts';
 
 /** A paragraph, table row or title. Offsets are relative to the article's start. */
 export interface Block {
@@ -37,6 +37,8 @@ export interface PartText {
   readonly number: number;
   readonly title: string;
   readonly start: number;
+  /** Where its line ends. */
+  readonly titleEnd: number;
 }
 
 export interface Outline {
@@ -60,14 +62,13 @@ class Builder {
   readonly #lines: Lines;
   readonly #articles: ArticleText[] = [];
   readonly #parts: PartText[] = [];
+  readonly #seen = new Map<string, number>();
   #section?: { number: string; title: string; start: number; end: number };
   #part?: number;
-  #numbering = new Numbering('');
-  #block?: Block;
-  /** Unlabelled text ending in a colon, over the labels that follow it in the article. */
-  #stem?: Block;
-  /** The heading row of a table has just been passed. */
-  #tableHead = false;
+  #paragraphs?: Paragraphs;
+  #untitled: { readonly end: number; readonly part?: Heading } = { end: 0 };
+  /** Depth of the Markdown heading that opened the article; 0 for a line of plain text. */
+  #depth = 0;
   /** A blank or furniture line came since the last text. */
   #gap = true;
 
@@ -82,7 +83,8 @@ class Builder {
       this.#gap = true;
       return;
     }
-    if (line.kind === 'row') this.#row(line);
+    const row = line.kind === 'row' ? this.#lines.rows.get(line.start) : undefined;
+    if (row) this.#open.row(row);
     else this.#words(line);
     this.#gap = line.kind === 'heading';
   }
@@ -101,197 +103,99 @@ class Builder {
     };
   }
 
+  /** A line, or its pieces where a whole section runs on in one: "… at dusk. 3.11 TOLERANCES A. Slope: …" */
   #words(line: Line): void {
-    const raw = this.#source.slice(line.start, line.end);
-    const { label, width } = this.#labelOf(raw);
-    const words = this.#text.slice(line.textStart, line.textEnd);
-    const heading =
-      line.kind === 'heading'
-        ? markedHeading(words, line.depth)
-        : label && !isDotted(label)
-          ? undefined
-          : this.#gap || isNumbered(words)
-            ? plainHeading(words)
-            : undefined;
-    if (heading) {
-      this.#heading(heading, line);
-      return;
+    let piece = line;
+    for (;;) {
+      const at = headingInside(this.#text.slice(piece.textStart, line.textEnd));
+      if (at === undefined) break;
+      const next = piece.textStart + at;
+      this.#piece({ ...piece, textEnd: next });
+      this.#gap = true;
+      piece = { ...line, kind: 'text', start: next, textStart: next };
     }
-    const from = Math.max(line.textStart, line.start + width);
-    if (label) this.#open(label, from, line.textEnd, raw.length - raw.trimStart().length);
-    else if (this.#block && this.#block.kind === 'paragraph' && (!this.#gap || this.#continues(line)))
-      this.#block.end = line.textEnd - this.#article.start;
-    else this.#plain(line.textStart, line.textEnd);
-    this.#splitInside();
+    this.#piece(piece);
   }
 
-  #labelOf(raw: string): { label?: Label; width: number } {
-    // Emphasis, heading signs and escapes around a label are not part of it: read a lean copy, map its width back.
-    const lean: number[] = [];
-    for (let at = 0; at < raw.length && lean.length < 60; at++) if (!isDecoration(raw, at)) lean.push(at);
-    const text = lean.map((at) => raw[at]).join('');
-    const indent = text.length - text.trimStart().length;
-    const label = labelAt(text.trimStart(), this.#numbering.last);
-    if (!label) return { width: 0 };
-    return { label, width: lean[indent + label.width] ?? raw.length };
+  #piece(line: Line): void {
+    const raw = this.#source.slice(line.start, line.textEnd);
+    const label = labelOfLine(raw, this.#paragraphs?.last ?? new Map());
+    const heading = this.#headingOf(line, label);
+    if (heading) this.#heading(heading, line);
+    else if (label) {
+      const indent = raw.length - raw.trimStart().length;
+      this.#open.labelled(label, Math.max(line.textStart, line.start + label.width), line.textEnd, indent);
+    } else this.#open.unlabelled(line.textStart, line.textEnd, () => this.#gap);
+  }
+
+  #headingOf(line: Line, label: Label | undefined): Heading | undefined {
+    const words = this.#text.slice(line.textStart, line.textEnd);
+    const isDecimal = label?.kind === '1.1';
+    // "#### A. Curing compound" below "### 3.04 CURING" is a paragraph.
+    const isBelow = (this.#articles.at(-1)?.number ?? '') !== '' && 0 < this.#depth && this.#depth < line.depth;
+    if (line.kind === 'heading') return label && !isDecimal && isBelow ? undefined : markedHeading(words, line.depth);
+    if ((label && !isDecimal) || !(this.#gap || opensWithNumber.test(words))) return undefined;
+    return plainHeading(words, this.#articles.at(-1)?.number);
   }
 
   #heading(heading: Heading, line: Line): void {
-    this.#block = undefined;
-    const [start, end] = [line.textStart + heading.titleStart, line.textStart + heading.titleEnd];
-    if (heading.kind === 'end') return;
-    if (heading.kind === 'section' && (heading.number !== '' || !this.#section)) {
-      if (!this.#section?.number)
-        this.#section = { number: heading.number, title: heading.title, start: line.textStart, end: line.textEnd };
-    } else if (heading.kind === 'part') {
-      this.#part = Number(heading.number);
-      this.#parts.push({ number: this.#part, title: heading.title, start: line.textStart });
-    } else this.#openArticle(heading, line.textStart, start, end);
-    if (heading.kind === 'article' && end < line.textEnd) this.#rest(end, line.textEnd);
+    const { kind, number, title, titleStart, titleEnd } = heading;
+    const span = { start: line.textStart, end: line.textEnd };
+    if (kind === 'part') {
+      this.#part = Number(number);
+      this.#parts.push({ number: this.#part, title, start: span.start, titleEnd: span.end });
+      this.#close(span.start, heading);
+    } else if (kind === 'section' && (number !== '' || !this.#section)) {
+      if (!this.#section?.number) this.#section = { number, title, ...span };
+      this.#close(span.start);
+    } else if (kind === 'end') this.#close(span.start);
+    else {
+      const behind = line.textStart + titleEnd;
+      if (title !== '' || number !== this.#articles.at(-1)?.number) {
+        this.#openArticle(heading, line.textStart, line.textStart + titleStart, behind);
+        this.#depth = line.depth;
+      }
+      if (behind < line.textEnd) this.#rest(behind, line.textEnd);
+    }
   }
 
   /** "3.07 CURING: Cure slabs …": the text behind the title is the article's first paragraph. */
   #rest(from: number, to: number): void {
     const words = this.#text.slice(from, to);
     const start = from + words.length - words.trimStart().length;
-    const label = labelAt(words.trimStart(), this.#numbering.last);
-    if (label) this.#open(label, start + label.width, to, 0);
-    else this.#plain(start, to);
-    this.#splitInside();
+    const label = labelAt(words.trimStart(), this.#open.last);
+    if (label) this.#open.labelled(label, start + label.width, to, 0);
+    else if (start < to) this.#open.unlabelled(start, to, () => true);
   }
 
-  #openArticle(heading: Heading, start: number, titleStart: number, titleEnd: number): void {
-    const before = this.#articles.at(-1);
-    if (before) before.end = start;
-    const number = heading.number;
-    const part = this.#part ?? (/^[123]\./.test(number) ? Number(number[0]) : undefined);
-    this.#articles.push({
-      number,
-      title: heading.title,
-      part,
-      region: regionOf(heading.title),
-      start,
-      end: this.#text.length,
-      titleStart,
-      titleEnd,
-      blocks: [],
-    });
-    this.#numbering = new Numbering(number || heading.title);
-    this.#stem = undefined;
+  #openArticle({ number, title }: Heading, start: number, titleStart: number, titleEnd: number): void {
+    this.#close(start);
+    const part = this.#part ?? (/^[123]\.\d\d$/.test(number) ? Number(number[0]) : undefined);
+    const end = this.#text.length;
+    const article = { number, title, part, region: regionOf(title), start, end, titleStart, titleEnd, blocks: [] };
+    this.#articles.push(article);
+    this.#paragraphs = new Paragraphs(this.#text, article, this.#seen);
   }
 
-  get #article(): ArticleText {
+  /** What follows belongs to no article that came before; to `part`, until an article opens. */
+  #close(end: number, part?: Heading): void {
     const last = this.#articles.at(-1);
-    if (last) return last;
-    const start = 0;
-    const made: ArticleText = {
-      number: '',
-      title: '',
-      region: 'other',
-      start,
-      end: this.#text.length,
-      titleStart: 0,
-      titleEnd: 0,
-      blocks: [],
-    };
-    this.#articles.push(made);
-    return made;
+    if (last && this.#paragraphs) last.end = end;
+    this.#paragraphs = undefined;
+    this.#untitled = { end, part };
   }
 
-  #open(label: Label, start: number, end: number, indent: number): void {
-    const { start: base, blocks } = this.#article;
-    const above = this.#endsWithColon() ? this.#block : undefined;
-    const { place, parent, level } = this.#numbering.open(label, indent, () => above !== undefined);
-    const stem = parent ?? (above?.label === '' ? above : this.#stem);
-    if (!parent) this.#stem = stem;
-    this.#block = {
-      kind: 'paragraph',
-      start: start - base,
-      end: end - base,
-      place,
-      label: label.name,
-      level,
-      parent: stem,
-    };
-    this.#numbering.hold(this.#block);
-    blocks.push(this.#block);
-  }
-
-  #plain(start: number, end: number): void {
-    const { start: base, blocks } = this.#article;
-    const parent = this.#endsWithColon() ? this.#block : undefined;
-    const { place, level } = this.#numbering.plain();
-    this.#block = { kind: 'paragraph', start: start - base, end: end - base, place, label: '', level, parent };
-    blocks.push(this.#block);
-  }
-
-  #row(line: Line): void {
-    const row = this.#lines.rows.get(line.start);
-    if (!row) return;
-    if (row.cells.length === 0) {
-      this.#tableHead = true;
-      return;
-    }
-    const { start: base, blocks } = this.#article;
-    const moved = (cells: readonly Cell[]): Cell[] =>
-      cells.map(({ start, end }) => ({ start: start - base, end: end - base }));
-    const parent = this.#block?.kind === 'row' ? this.#block.parent : this.#block;
-    const place = this.#numbering.row(this.#block?.kind === 'row' && !this.#tableHead ? 'next' : 'first');
-    this.#tableHead = false;
-    this.#block = {
-      kind: 'row',
-      start: row.start - base,
-      end: row.end - base,
-      place,
-      label: '',
-      level: 9,
-      parent,
-      cells: moved(row.cells),
-      header: moved(row.header),
-    };
-    blocks.push(this.#block);
-  }
-
-  #endsWithColon(): boolean {
-    return this.#block !== undefined && /:\s*$/.test(this.#wordsOf(this.#block));
-  }
-
-  #wordsOf(block: Block): string {
-    return this.#text.slice(block.start + this.#article.start, block.end + this.#article.start);
-  }
-
-  /** A page break fell into a sentence: the block has no end and the next line begins small. */
-  #continues(line: Line): boolean {
-    return (
-      this.#block !== undefined &&
-      !/[.:;!?)|]\s*$/.test(this.#wordsOf(this.#block)) &&
-      /[a-z]/.test(this.#text[line.textStart] ?? '')
-    );
-  }
-
-  /** Labels inside a line: "… at dusk. 2. Broom square to traffic. 3. Cure." */
-  #splitInside(): void {
-    for (let block = this.#block; block; ) {
-      const found = this.#numbering.inside(this.#wordsOf(block));
-      if (!found) return;
-      const base = this.#article.start;
-      const end = block.end + base;
-      const at = block.start + base + found.at;
-      block.end = block.start + found.at;
-      this.#open(found.label, at + found.label.width, end, 0);
-      block = this.#block;
-    }
+  /** The paragraphs of the open article; text before the first heading of a file or part has one of its own. */
+  get #open(): Paragraphs {
+    if (this.#paragraphs) return this.#paragraphs;
+    const { end, part = untitled } = this.#untitled;
+    const start = this.#articles.length === 0 && !part.title ? 0 : end;
+    this.#openArticle({ ...part, number: '' }, start, end + part.titleStart, end + part.titleEnd);
+    return this.#paragraphs as unknown as Paragraphs;
   }
 }
 
-const isDotted = ({ kind }: Label): boolean => kind === '1.1.1';
-const isNumbered = (words: string): boolean => /^(?:SECTION\s|PART\s|END OF|§|\d{1,2}\.\d)/i.test(words);
+const untitled: Heading = { kind: 'article', number: '', title: '', titleStart: 0, titleEnd: 0 };
 
-/** Markup around a label; a star or dash before a blank is a bullet and stays. */
-function isDecoration(raw: string, at: number): boolean {
-  const character = raw[at] as string;
-  if (character === '#') return /^\s{0,3}#*$/.test(raw.slice(0, at));
-  if (character === '\\' || character === '`') return true;
-  if (character !== '*' && character !== '_') return false;
-  return raw[at + 1] !== ' ' || raw[at - 1] === character || /\w|[.)]/.test(raw[at - 1] ?? '');
-}
+/** Lines that may open an article without a blank line before them. */
+const opensWithNumber = /^(?:SECTION\s|PART\s|ITEM\s|END OF|§|\d{1,4}\s?\.\s?\d|\d{1,2}-\d{1,2}[A-Z.-])/;

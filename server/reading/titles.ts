@@ -51,12 +51,16 @@ export function isCapitals(line: string): boolean {
   return words.length <= 8 && 3 < letters && !/^\d|[%=|]|\d\s*(?:PSI|MPA)\b/.test(text) && !verbs.test(text);
 }
 
-/** Capitals at the start of a title, up to a label or to words that are not capitals. */
+/** Characters of the capitals that open `rest`, with the colon or stop behind them: all of it, or as far as text begins. */
 function capitalRun(rest: string): number {
-  const [run = ''] = /^["'([]*[A-Z][A-Z'’&/-]+[\])]*(?:(?:,|\s+-)?\s+["'([]*(?:[A-Z][A-Z'’&/-]+|&|AND)[\])"',]*)*/.exec(rest) ?? [];
-  const behind = rest.slice(run.length);
+  const run = capitals.exec(rest)?.[0] ?? '';
   if (run.replace(/[^A-Z]/g, '').length < 4 || verbs.test(run)) return 0;
+  const behind = rest.slice(run.length);
   if (/^[.:;]?\s*$/.test(behind)) return rest.trimEnd().length;
-  // "ASTM C94" and "ACI 301" are names with a number; "PLACING concrete" is emphasis.
-  return (/^(?:[.:;]?\s+)(?=["'([]?[A-Z]["'a-z]|[A-Z0-9]{1,2}[.)]\s|\([a-zA-Z0-9]{1,3}\)\s)/.exec(behind)?.[0].length ?? -run.length) + run.length;
+  const text = opensText.exec(behind);
+  return text ? run.length + (text[1] as string).length : 0;
 }
+
+const capitals = /^(?:["'([]*[A-Z][A-Z'&/-]+[\])",]*(?:\s+(?:[-–&]\s+)?(?=["'([]*[A-Z]{2})|$|(?=[\s.:;])))+/;
+/** A sentence, a label, or "A curing compound"; "ASTM C94" and "PLACING concrete" do not end a title. */
+const opensText = /^([.:;]?)\s+(?:["'([]?[A-Z]["'a-z]|A\s[a-z]|[A-Z0-9]{1,2}[.)]\s|\([a-zA-Z0-9]{1,3}\)\s)/;

@@ -49,10 +49,20 @@ function spokenBy(statement: Statement): Spoken {
   const made: Spoken = {
     main: withoutAsides(statement),
     all: joined(tokens, predication.from, predication.to),
-    sentence: joined(tokens, sentence.from, sentence.to),
+    sentence: sentenceText(tokens, sentence),
     conditions: predication.conditions.map(({ from, to }) => joined(tokens, from, to)).join(' | '),
   };
   spoken.set(statement, made);
+  return made;
+}
+
+const sentenceTexts = new WeakMap<object, string>();
+
+function sentenceText(tokens: Statement['tokens'], sentence: Statement['sentence']): string {
+  const known = sentenceTexts.get(sentence);
+  if (known !== undefined) return known;
+  const made = joined(tokens, sentence.from, sentence.to);
+  sentenceTexts.set(sentence, made);
   return made;
 }
 
