@@ -102,28 +102,27 @@ function home(rule: Absence, view: View): SectionDocument {
   return documents.findLast((document) => articleFor(document, rule.belongs) !== undefined) ?? view.document;
 }
 
+/** By region: the article with that heading, else the one that speaks of the matter (finishes under "Laying", say). */
 function articleFor(document: SectionDocument, belongs: readonly Region[]): Article | undefined {
   for (const region of belongs) {
-    const article = document.articles.find((each) => each.region === region);
+    const article = document.articles.find((each) => each.region === region) ?? articleThatSpeaks(document, region);
     if (article) return article;
   }
-  return articleThatSpeaks(document, belongs[0]);
+  return undefined;
 }
 
-/** Where no article has the heading, the one that speaks of the matter: finishes among the design criteria, say. */
-function articleThatSpeaks({ articles, facts }: SectionDocument, region: Region | undefined): Article | undefined {
-  const kinds = (region && spokenOf[region]) ?? [];
+function articleThatSpeaks({ articles, facts }: SectionDocument, region: Region): Article | undefined {
+  const kinds = spokenOf[region] ?? [];
   const fact = facts.find(({ kind, force }) => force !== 'ban' && kinds.includes(kind));
   return fact && articles[fact.article];
 }
 
 const spokenOf: Readonly<Partial<Record<Region, readonly FactKind[]>>> = {
   finishing: ['finish'],
-  curing: ['curing', 'curing-method', 'finish'],
+  curing: ['curing', 'curing-method'],
   mixtures: ['air-entrainment', 'strength', 'w-cm', 'air-content'],
   'field-quality': ['test'],
-  weather: ['cold-weather', 'finish'],
-  closeout: ['deicer-use', 'deicers', 'finish'],
+  weather: ['cold-weather'],
 };
 
 /** The narrowest heading that should have held it; a text without headings is marked at its start. */

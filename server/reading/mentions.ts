@@ -53,7 +53,7 @@ function mentionsIn(tokens: readonly Token[], from: number, to: number): Mention
     const trap = others.at(tokens, at, to);
     const head = heads.at(tokens, at, to);
     if (trap && (!head || head.to < trap.to)) at = trap.to - 1;
-    else if (head && !isVerb(tokens, at) && !isLandmark(tokens, at, 0 < found.length)) {
+    else if (head && !isVerb(tokens, at) && !isLandmark(tokens, at, found)) {
       found.push(mentionOf(tokens, from, head));
       at = head.to - 1;
     }
@@ -102,14 +102,14 @@ function joined(found: readonly MentionRead[]): MentionRead[] {
 }
 
 /** "steps up to the landing", "beside the curb": a place to go by, not what the clause is about. */
-function isLandmark(tokens: readonly Token[], head: number, isSecond: boolean): boolean {
-  if (isSecond && /^(?:at|where)$/.test(tokens[head - 1]?.text ?? '')) return true;
-  const before = tokens
+function isLandmark(tokens: readonly Token[], head: number, before: readonly MentionRead[]): boolean {
+  if (0 < before.length && /^(?:at|where)$/.test(tokens[head - 1]?.text ?? '')) return true;
+  const words = tokens
     .slice(Math.max(0, head - 4), head)
     .map(({ text }) => text)
     .join(' ');
   return /(?:\bup to|adjacent to|next to|beside|near|against|along|from) (?:the|a|an|existing|adjoining|adjacent)(?: \w+)?$/.test(
-    before,
+    words,
   );
 }
 
@@ -117,51 +117,54 @@ function isLandmark(tokens: readonly Token[], head: number, isSecond: boolean): 
 const isVerb = (tokens: readonly Token[], at: number): boolean =>
   tokens[at - 1]?.text === 'to' && /^(?:walk|step|ramp)$/.test(tokens[at]?.text ?? '');
 
-function mentionOf(
-  tokens: readonly Token[],
-  from: number,
-  head: { meaning: Mention['kind']; from: number; to: number },
-): MentionRead {
-  let start = head.from;
-  let words = 0;
-  // "all concrete" is a whole already; what stands before it is a verb.
-  const most = tokens[head.from]?.text === 'all' ? 0 : mostModifiers;
-  while (from < start && words < most) {
-    const previous = tokens[start - 1] as Token;
-    if (previous.text === '-' && from < start - 1) {
-      start--;
-      continue;
-    }
-    if (
-      previous.kind !== 'word' ||
-      modifierStops.has(previous.text) ||
-      isImperative(previous, tokens[start]) ||
-      (start - 1 === from && isOrder(previous))
-    )
-      break;
-    start--;
-    words++;
-  }
-  while (tokens[start]?.text === '-') start++;
+type Head = { readonly meaning: Mention['kind']; readonly from: number; readonly to: number };
+
+function mentionOf(tokens: readonly Token[], from: number, head: Head): MentionRead {
+  const start = startOfName(tokens, from, head);
   const run = tokens.slice(start, head.to);
-  const kept = run.filter(
-    ({ text, kind, end }) => kind === 'word' && (!plainModifiers.has(text) || end === run.at(-1)?.end),
-  );
-  const modifiers = kept.filter(({ start: at }) => at < (tokens[head.from] as Token).start);
-  const bare = modifiers.length === 0 && (kept.length === 1 || wholes.has(kept.map(({ text }) => text).join(' ')));
+  const last = run.at(-1);
+  const kept = run.filter((token) => token.kind === 'word' && (!plainModifiers.has(token.text) || token === last));
+  const hasModifiers = kept.some((token) => token.start < (tokens[head.from] as Token).start);
   const name = kept.map(({ text }) => text).join(' ');
   return {
     from: start,
     to: head.to,
     head: head.from,
-    label: labelled(run)
-      .map(({ text, spaced }, at) => (spaced && 0 < at ? ` ${text}` : text))
-      .join(''),
-    mention: { name: singular(name), kind: head.meaning, bare },
+    label: spelled(labelled(run)),
+    mention: {
+      name: singular(name),
+      kind: head.meaning,
+      bare: !hasModifiers && (kept.length === 1 || wholes.has(name)),
+    },
     traits: traitsIn(run),
     exterior: 'unknown',
   };
 }
+
+/** Leftward over the words that belong to the name: "salt-shed apron", "second-floor office slab". */
+function startOfName(tokens: readonly Token[], from: number, head: Head): number {
+  // "all concrete" is a whole already; what stands before it is a verb.
+  const most = tokens[head.from]?.text === 'all' ? 0 : mostModifiers;
+  let start = head.from;
+  for (let words = 0; from < start && words < most; ) {
+    const previous = tokens[start - 1] as Token;
+    const isHyphen = previous.text === '-' && from < start - 1;
+    if (!isHyphen && endsName(tokens, start - 1, from)) break;
+    if (!isHyphen) words++;
+    start--;
+  }
+  while (tokens[start]?.text === '-') start++;
+  return start;
+}
+
+const endsName = (tokens: readonly Token[], at: number, from: number): boolean => {
+  const token = tokens[at] as Token;
+  if (token.kind !== 'word' || modifierStops.has(token.text)) return true;
+  return isImperative(token, tokens[at + 1]) || (at === from && isOrder(token));
+};
+
+const spelled = (run: readonly Token[]): string =>
+  run.map(({ text, spaced }, at) => (spaced && 0 < at ? ` ${text}` : text)).join('');
 
 /** What only tells how it is built is no part of what it is called. */
 function labelled(run: readonly Token[]): readonly Token[] {

@@ -151,7 +151,7 @@ class Builder {
     } else if (kind === 'end') this.#close(span.start);
     else {
       const behind = line.textStart + titleEnd;
-      if (title !== '' || number !== this.#articles.at(-1)?.number) {
+      if (!this.#paragraphs || title !== '' || number !== this.#articles.at(-1)?.number) {
         this.#openArticle(heading, line.textStart, line.textStart + titleStart, behind);
         this.#depth = line.depth;
       }
@@ -168,13 +168,20 @@ class Builder {
     else if (start < to) this.#open.unlabelled(start, to, () => true);
   }
 
-  #openArticle({ number, title }: Heading, start: number, titleStart: number, titleEnd: number): void {
+  #openArticle(heading: Heading, start: number, titleStart: number, titleEnd: number): void {
+    const { title } = heading;
+    const number = heading.kind === 'part' ? '' : heading.number;
     this.#close(start);
     const part = this.#part ?? (/^[123]\.\d\d$/.test(number) ? Number(number[0]) : undefined);
     const end = this.#text.length;
     const article = { number, title, part, region: regionOf(title), start, end, titleStart, titleEnd, blocks: [] };
     this.#articles.push(article);
-    this.#paragraphs = new Paragraphs(this.#text, article, this.#seen);
+    this.#paragraphs = new Paragraphs(
+      this.#text,
+      article,
+      heading.kind === 'part' ? `PART ${heading.number}` : number || title,
+      this.#seen,
+    );
   }
 
   /** What follows belongs to no article that came before; to `part`, until an article opens. */
@@ -190,7 +197,7 @@ class Builder {
     if (this.#paragraphs) return this.#paragraphs;
     const { end, part = untitled } = this.#untitled;
     const start = this.#articles.length === 0 && !part.title ? 0 : end;
-    this.#openArticle({ ...part, number: '' }, start, end + part.titleStart, end + part.titleEnd);
+    this.#openArticle(part, start, end + part.titleStart, end + part.titleEnd);
     return this.#paragraphs as unknown as Paragraphs;
   }
 }

@@ -17,10 +17,11 @@ export class Paragraphs {
   /** The heading row of a table has just been passed. */
   #tableHead = false;
 
-  constructor(text: string, article: ArticleText, seen: Map<string, number>) {
+  /** `place` is what its paragraphs are cited below; `seen` counts the places of the whole document. */
+  constructor(text: string, article: ArticleText, place: string, seen: Map<string, number>) {
     this.#text = text;
     this.#article = article;
-    this.#numbering = new Numbering(article.number || article.title, seen);
+    this.#numbering = new Numbering(place, seen);
   }
 
   /** The labels that are open, so that "i." is read as what it continues. */

@@ -128,24 +128,26 @@ const startOf = (statement: Statement): { time?: string } => {
 };
 
 function methodsOf(statement: Statement, main: string): ActFact[] {
-  const inCuring =
-    statement.region === 'curing' ||
-    /\bcur(?:e|ing)\b/.test(statement.heading) ||
-    /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
   if (/\bremov\w*\b/.test(mainWords(statement))) return [];
   const { tokens, predication } = statement;
   const found = methods
     .in(tokens, predication.from, predication.to)
     .filter((each) => !isTaken(statement, each.from, each.meaning));
   return found.flatMap((each): ActFact[] => {
-    if (!isLaid(statement, each.meaning, main, inCuring)) return [];
+    if (!isLaid(statement, each.meaning, main)) return [];
     const manner = each.meaning;
     return [{ kind: 'curing-method', ...said(statement, each), act: { verb: 'cure', manner, ...startOf(statement) } }];
   });
 }
 
+const isAboutCuring = (statement: Statement): boolean =>
+  statement.region === 'curing' ||
+  /\bcur(?:e|ing)\b/.test(statement.heading) ||
+  /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
+
 /** Bare "water" and "compound" are methods only as an item of a list of methods. */
-function isLaid(statement: Statement, manner: CuringManner, main: string, inCuring: boolean): boolean {
+function isLaid(statement: Statement, manner: CuringManner, main: string): boolean {
+  const inCuring = isAboutCuring(statement);
   const only = statement.tokens.length <= 8;
   const listItem = only && inCuring;
   if (manner === 'fog' && /\babove the slab|\bin(?:to)? the air\b|\bthe air above\b/.test(main)) return false;
