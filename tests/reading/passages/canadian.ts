@@ -129,4 +129,31 @@ water-cementing materials ratio.`,
     facts: [],
     none: ['air-content', 'curing-duration', 'curing-method', 'surface-water', 'aggregate-size'],
   },
+  {
+    name: 'shares of fly ash and of silica fume',
+    section: '2.2 CEMENTITIOUS MATERIALS',
+    text: `.2 Fly ash: 15 to 25 % by mass of cementing materials. Silica fume: not more than 8 %.`,
+    facts: [
+      { kind: 'scm', force: 'require', value: { min: 15, max: 25, unit: 'percent' }, of: 'fly ash' },
+      { kind: 'scm', force: 'require', value: { max: 8, unit: 'percent' }, of: 'silica fume' },
+    ],
+    none: ['air-content', 'chloride'],
+  },
+  {
+    name: 'bleed water dragged off and not worked in',
+    section: '3.4 FINISHING',
+    text: `.3 Drag bleed water off with a hose. Do not work bleed water into the surface.`,
+    facts: [
+      { kind: 'bleed-water', force: 'require', act: { verb: 'remove' } },
+      { kind: 'bleed-water', force: 'ban', act: { verb: 'work in' } },
+    ],
+    none: ['surface-water', 'site-water', { kind: 'bleed-water', saying: 'finish over' }],
+  },
+  {
+    name: 'trap: a main is disinfected',
+    section: '3.14 WATERMAIN',
+    text: `.1 Disinfect the main with chlorine at 50 mg/L for 24 h; hold 1 MPa for two hours with no loss.`,
+    facts: [],
+    none: ['strength', 'curing-duration', 'chloride', 'deicers', 'surface-water'],
+  },
 ];

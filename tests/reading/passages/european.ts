@@ -126,4 +126,18 @@ aggregate size 20 mm.`,
     facts: [],
     none: ['surface-water', 'aggregate-size', 'w-cm', 'scm', 'site-water'],
   },
+  {
+    name: 'water in the truck without leave',
+    section: '4.6 Delivery',
+    text: `Water shall not be added to the truck on Site without the written agreement of the Supervisor.`,
+    facts: [{ kind: 'site-water', force: 'ban' }],
+    none: ['surface-water', 'w-cm', { kind: 'site-water', force: ['permit', 'require'] }],
+  },
+  {
+    name: 'trap: pockets, ducts and gullies in millimetres',
+    section: '3.4 Formwork',
+    text: `Form pockets 20 mm deep in the ramp and fill them with epoxy after 7 days. Fix gullies to within 5 %.`,
+    facts: [],
+    none: ['aggregate-size', 'curing-duration', 'air-content', 'scm'],
+  },
 ];

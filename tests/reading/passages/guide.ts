@@ -94,12 +94,12 @@ use dry cement to soak it up.`,
     none: ['scm', { kind: 'finish', saying: 'trowel' }, { kind: 'finishing-tool', saying: 'trowel' }],
   },
   {
-    name: 'trap: abrasive grains are no dry cement',
+    name: 'trap: abrasive grains are neither dry cement nor a dry shake',
     section: '3.6 ABRASIVE FINISH',
     text: `Shake aluminum oxide grains evenly over the floated ramp of the pump room at 1.2 kg/square meter 1/4 pound per square
 foot.`,
-    facts: [{ kind: 'dry-shake', force: 'require' }],
-    none: ['dry-cement', 'aggregate-size', 'surface-water'],
+    facts: [],
+    none: ['dry-cement', 'dry-shake', 'aggregate-size', 'surface-water'],
     free: ['finish'],
   },
   {
@@ -134,5 +134,25 @@ clear.`,
     text: `Under no circumstances shall water be sprayed on the surface to ease finishing.`,
     facts: [{ kind: 'surface-water', force: 'ban', act: { object: 'surface' } }],
     none: ['fogging', 'curing-method', { kind: 'surface-water', force: ['permit', 'require'] }],
+  },
+  {
+    name: 'no water at the site, and a flexural strength',
+    section: '2.5 CONCRETE',
+    text: `Do not add water at the site. Flexural strength shall be at least 4.5 MPa 650 psi at 28 days.`,
+    facts: [
+      { kind: 'site-water', force: 'ban' },
+      { kind: 'strength', force: 'require', value: { min: 4.5, unit: 'MPa' }, of: 'flexural', age: 28 },
+    ],
+    none: ['surface-water', 'curing-duration', { kind: 'site-water', force: ['permit', 'require'] }],
+  },
+  {
+    name: 'trap: water ponded to cure',
+    section: '3.7 CURING',
+    text: `After final set, pond water on the slab 25 mm 1 inch deep and keep it there for 7 days.`,
+    facts: [
+      { kind: 'curing-duration', force: 'require', value: { target: 7, unit: 'd' } },
+      { kind: 'curing-method', force: 'require', act: { manner: 'water' } },
+    ],
+    none: ['surface-water', 'aggregate-size', 'bleed-water', 'site-water'],
   },
 ];

@@ -115,4 +115,18 @@ before it is sealed.`,
     facts: [],
     none: ['curing-duration', 'surface-water', 'deicer-hold-off', 'curing'],
   },
+  {
+    name: 'float right through it',
+    text: `If bleed water will not leave, float right through it and carry on.`,
+    facts: [{ kind: 'bleed-water', force: 'require', act: { verb: 'finish over' } }],
+    none: ['surface-water', { kind: 'bleed-water', force: ['ban'] }],
+    free: ['finish'],
+  },
+  {
+    name: 'trap: steel float for the mortar bed',
+    text: `Steel-float the mortar bed under the pavers, and wet the pavers before you set them.`,
+    facts: [],
+    none: ['surface-water', { kind: 'finish', saying: 'trowel' }, { kind: 'finishing-tool', saying: 'trowel' }],
+    free: ['finish'],
+  },
 ];

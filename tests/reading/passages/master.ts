@@ -170,4 +170,26 @@ hours.`,
     facts: [],
     none: ['surface-water', 'bleed-water', 'aggregate-size', 'finish', 'slump'],
   },
+  {
+    name: 'three caps in a list',
+    section: '2.05 CONCRETE MIXTURES',
+    text: `D. Limit percentage, by weight, of cementitious materials other than portland cement as follows:
+   1. Fly Ash: Maximum 25 percent.
+   2. Slag Cement: Maximum 50 percent.
+   3. Silica Fume: Maximum 10 percent.`,
+    facts: [
+      { kind: 'scm', force: 'require', value: { max: 25, unit: 'percent' }, of: 'fly ash' },
+      { kind: 'scm', force: 'require', value: { max: 50, unit: 'percent' }, of: 'slag cement' },
+      { kind: 'scm', force: 'require', value: { max: 10, unit: 'percent' }, of: 'silica fume' },
+    ],
+    none: ['air-content', 'chloride', 'strength'],
+  },
+  {
+    name: 'bleed water worked in',
+    section: '3.06 FINISHING',
+    text: `F. Work bleed water back into the surface with the float.`,
+    facts: [{ kind: 'bleed-water', force: 'require', act: { verb: 'work in' } }],
+    none: ['surface-water', 'site-water'],
+    free: ['finish'],
+  },
 ];

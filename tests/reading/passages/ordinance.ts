@@ -114,4 +114,11 @@ more.`,
     facts: [],
     none: ['finish', 'surface-water', 'aggregate-size', 'slump', 'site-water'],
   },
+  {
+    name: 'a dose of chloride in the stead of keeping moist',
+    section: 'Sec. 16. Keeping.',
+    text: `Two pounds of calcium chloride to the sack, mixed in, may stand in the place of curing.`,
+    facts: [{ kind: 'accelerator', force: 'permit', act: { material: 'calcium chloride' } }],
+    none: ['deicer-use', 'deicers', 'curing-duration', 'w-cm'],
+  },
 ];

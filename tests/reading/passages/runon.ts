@@ -164,4 +164,21 @@ inches and leave it for 7 days.`,
     none: ['surface-water', { kind: 'bleed-water', force: ['permit'] }],
     free: ['finish'],
   },
+  {
+    name: 'wait, broom, cure',
+    section: 'FINISHING',
+    text: `begin brooming the plaza after the bleed water has evaporated and start curing as soon as the texture will hold.`,
+    facts: [
+      { kind: 'bleed-water', force: 'require', act: { verb: 'wait' } },
+      { kind: 'finish', force: 'require', act: { steps: ['broom'] }, subject: ['plaza'] },
+    ],
+    none: ['surface-water', 'curing-duration', { kind: 'bleed-water', force: ['ban', 'permit'] }],
+  },
+  {
+    name: 'trap: water that is clean, in a list',
+    section: 'MATERIALS',
+    text: `water clean and fit to drink; sand washed; slump cone, air meter and thermometer by the contractor; 2 percent retainage.`,
+    facts: [],
+    none: ['surface-water', 'site-water', 'w-cm', 'air-content', 'slump', 'scm'],
+  },
 ];

@@ -147,4 +147,11 @@ broom finish square to traffic.`,
     facts: [],
     none: ['air-content', 'strength', 'aggregate-size', 'curing-duration', 'slump'],
   },
+  {
+    name: 'trap: an air compressor on a list of plant',
+    section: 'PLANT',
+    text: `Air compressor , 185 c.f.m. , 7 days @ 6% of list . Water truck , 3 , 000 gal .`,
+    facts: [],
+    none: ['air-content', 'curing-duration', 'surface-water', 'site-water', 'strength'],
+  },
 ];

@@ -135,4 +135,19 @@ export const university: readonly Passage[] = [
     facts: [],
     none: ['curing-duration', 'deicer-hold-off', 'aggregate-size', 'curing'],
   },
+  {
+    name: 'finish as little as possible',
+    section: '32 13 13 Walks and Stairs',
+    text: `Finish exterior slabs as little as possible.`,
+    facts: [{ kind: 'over-finishing', act: { verb: 'limit' }, exterior: 'yes' }],
+    none: [{ kind: 'over-finishing', saying: 'repeat' }, 'bleed-water', 'surface-water'],
+  },
+  {
+    name: 'a slab misted to gain time',
+    section: '03 35 00 Floors',
+    text: `The finisher may sprinkle water on the slab surface to gain working time.`,
+    facts: [{ kind: 'surface-water', force: 'permit', act: { object: 'surface' } }],
+    none: ['curing-method', 'site-water', { kind: 'surface-water', force: ['ban'] }],
+    free: ['finish'],
+  },
 ];

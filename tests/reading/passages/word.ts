@@ -147,4 +147,18 @@ Provide normal-weight concrete.`,
     facts: [],
     none: ['air-content', 'curing-duration', 'surface-water', 'curing', 'air-entrainment'],
   },
+  {
+    name: 'trap: products by number',
+    section: '2.03\tCURING MATERIALS',
+    text: `•\tWet burlap: AASHTO M 182, Class 4.\n•\tSheet: ASTM C171, white, 4 mils.\n•\tCompound: ASTM C309, Type 2, Class B.`,
+    facts: [],
+    none: ['exposure-class', 'curing-duration', 'aggregate-size', 'surface-water', 'air-content'],
+  },
+  {
+    name: 'trap: air that people breathe',
+    section: '1.08\tSTORAGE OF MATERIALS',
+    text: `Keep the cement store at 50% to 60% relative humidity, with 0.45 air changes an hour.`,
+    facts: [],
+    none: ['air-content', 'w-cm', 'curing-duration', 'scm', 'air-entrainment'],
+  },
 ];
