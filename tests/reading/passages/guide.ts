@@ -76,7 +76,7 @@ coats.`,
     none: ['curing-temperature', 'curing-duration', 'concrete-temperature'],
   },
   {
-    name: 'bleed water taken off, dry cement forbidden',
+    name: 'trap: burlap that soaks up bleed water does not cure',
     section: '3.5 FINISHING',
     text: `If bleed water stands on the surface before floating, drag it off with a hose or soak it up with dry burlap. Do not
 use dry cement to soak it up.`,
