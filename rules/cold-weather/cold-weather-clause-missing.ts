@@ -2,7 +2,6 @@
 import { absence } from '../kinds/absence.ts';
 import type { View } from '../kinds/view.ts';
 import type { ColdWeatherVerb, SeasonWindow } from '../model/acts.ts';
-import type { Dimension } from '../model/quantity.ts';
 import { clauses } from '../tables/clauses.ts';
 
 export default absence({
@@ -38,8 +37,8 @@ export default absence({
   message: ({ elements, where }) => `No cold-weather requirements for ${elements} in ${where}, in a freezing climate`,
   lines: [
     { text: 'placing on a frozen base', silent: lacksVerb('frozen base') },
-    { text: 'strength before the first freeze', silent: lacksProtection('stress') },
-    { text: 'how long to protect', silent: lacksProtection('duration') },
+    { text: 'strength before the first freeze', silent: always },
+    { text: 'how long to protect', silent: always },
     { text: 'temperature of the concrete when placed', silent: (view) => !view.says('concrete-temperature') },
     { text: 'how fast it may cool', silent: lacksVerb('cool') },
     { text: 'records of temperature', silent: lacksVerb('record') },
@@ -121,10 +120,11 @@ const isRule = ({ act, force }: { readonly act: { readonly verb: string }; reado
 const isSummerWork = (view: View): boolean =>
   view.every('season').some(({ value }) => value === ('mild months' satisfies SeasonWindow));
 
-function lacksVerb(verb: ColdWeatherVerb): (view: View) => boolean {
-  return (view) => view.every('cold-weather').every(({ act }) => act.verb !== verb);
+/** Any word on protection is a clause, and then this card is silent. */
+function always(): boolean {
+  return true;
 }
 
-function lacksProtection(dimension: Dimension): (view: View) => boolean {
-  return (view) => view.every('cold-protection').every(({ value }) => value.dimension !== dimension);
+function lacksVerb(verb: ColdWeatherVerb): (view: View) => boolean {
+  return (view) => view.every('cold-weather').every(({ act }) => act.verb !== verb);
 }

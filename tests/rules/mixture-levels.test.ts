@@ -1,9 +1,10 @@
 /** Rules on water, strength, class and binder, on facts made by hand: law, declared class, advice, and silence. */
 import { describe, expect, test } from 'vitest';
+import type { Fact } from '../../rules/model/fact.ts';
 import type { CodeId } from '../../rules/model/project.ts';
 import type { Element } from '../../rules/model/specification.ts';
 import { found, levels } from './levels.ts';
-import { about, element, floor, type Made, name, value, walk } from './made.ts';
+import { about, article, element, floor, type Made, name, value, walk } from './made.ts';
 
 const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
 const f3 = name('exposure-class', 'F3');
@@ -152,5 +153,55 @@ describe('supplementary materials', () => {
     expect(said(share('fly ash', 40))).toEqual(['should']);
     expect(said(name('exposure-class', 'F2'), share('fly ash', 40))).toEqual([]);
     expect(said(f3, share('limestone', 40))).toEqual([]);
+  });
+});
+
+describe('what hangs on the element', () => {
+  const low = value('strength', 'psi', { min: 3000 });
+  const ash = value('scm', 'percent', { max: 40 }, { of: 'fly ash' });
+  const wet = value('w-cm', '', { max: 0.5 });
+  const trait = (own: string) => [walk({ traits: new Set([own]) })];
+
+  test('pervious concrete has rules of its own, slipformed pavement those of its agency', () => {
+    for (const [rule, fact] of [
+      ['strength-low', low],
+      ['scm-over-cap', ash],
+      ['w-cm-high', wet],
+    ] as const) {
+      expect(levels(rule, { elements: trait('pervious'), facts: [f3, fact] })).toEqual([]);
+    }
+    expect(levels('strength-missing', { elements: trait('pervious'), facts: [f3] })).toEqual([]);
+    expect(levels('scm-over-cap', { elements: trait('slipform'), facts: [f3, ash] })).toEqual([]);
+    expect(levels('strength-low', { elements: trait('slipform'), facts: [f3, low] })).toEqual(['must']);
+  });
+
+  test('floors are held to none of it, and what another code asks is not computed', () => {
+    for (const rule of ['strength-missing', 'w-cm-missing', 'exposure-class-missing']) {
+      expect(levels(rule, { elements: [floor()] })).toEqual([]);
+    }
+    expect(levels('strength-missing', { elements: [walk()], project: { code: 'en-206' } })).toEqual([]);
+    expect(levels('w-cm-missing', { elements: [walk()], project: { code: 'en-206' } })).toEqual([]);
+  });
+
+  test('a section that specifies no mixture is not asked for its numbers', () => {
+    const articles = [article('finishing', '3.04')];
+    for (const rule of ['strength-missing', 'w-cm-missing', 'air-content-missing', 'exposure-class-missing']) {
+      expect(levels(rule, { elements: [walk()], articles })).toEqual([]);
+    }
+  });
+
+  test('the question of steel is put beside the number', () => {
+    const detail = (rule: string, fact: Fact) => found(rule, { elements: [walk()], facts: [f3, fact] })[0]?.detail;
+    expect(detail('w-cm-high', wet)).toContain('w/cm at most 0.40');
+    expect(detail('strength-low', low)).toContain("f'c at least 5000 psi (35 MPa)");
+  });
+
+  test('advice is called advice where a number is missing', () => {
+    const detail = (rule: string, ...facts: Fact[]) => found(rule, { elements: [walk()], facts })[0]?.detail;
+    for (const rule of ['w-cm-missing', 'strength-missing']) {
+      expect(detail(rule)).toContain('this is advice');
+      expect(detail(rule, f3)).toBeUndefined();
+    }
+    expect(found('scm-over-cap', { elements: [walk()], facts: [f3, ash] })[0]?.detail).toBeUndefined();
   });
 });

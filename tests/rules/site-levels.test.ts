@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ActFact } from '../../rules/model/fact.ts';
 import { levels } from './levels.ts';
-import { about, act, element, floor, type Made, name, value, walk } from './made.ts';
+import { about, act, article, element, floor, type Made, name, value, walk } from './made.ts';
 
 const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
 
@@ -95,4 +95,81 @@ describe('winter', () => {
     expect(said('urea')).toEqual([]);
     expect(said('sodium chloride')).toEqual([]);
   });
+});
+
+describe('work that is left alone', () => {
+  const trait = (own: string) => [walk({ traits: new Set([own]) })];
+  const finish = act('finish', { verb: 'finish', steps: ['hard trowel'] });
+  const short = value('curing-duration', 'd', { min: 3 });
+  const wall = element('exterior walls', 'wall', [outdoors]);
+
+  test('pervious concrete is neither trowelled nor asked for bleed water, but it is cured', () => {
+    expect(levels('hard-trowel-outdoors', { elements: trait('pervious'), facts: [finish] })).toEqual([]);
+    expect(levels('curing-missing', { elements: trait('pervious') })).toEqual(['must']);
+  });
+
+  test('precast work is cured and kept warm where it is made', () => {
+    for (const rule of ['curing-missing', 'cold-weather-clause-missing']) {
+      expect(levels(rule, { elements: trait('precast') })).toEqual([]);
+    }
+    expect(levels('curing-too-short', { elements: trait('precast'), facts: [short] })).toEqual([]);
+  });
+
+  test('walls are cured long enough, but not asked for a method on top', () => {
+    expect(levels('curing-too-short', { elements: [wall], facts: [short] })).toEqual(['must']);
+    expect(levels('curing-method-missing', { elements: [wall], facts: [short] })).toEqual([]);
+    expect(levels('curing-duration-missing', { elements: [wall], facts: [act('curing', { verb: 'cure' })] })).toEqual(
+      [],
+    );
+  });
+
+  test('floors are cured by their own rules', () => {
+    const facts = [short, act('curing', { verb: 'cure' })];
+    for (const rule of ['curing-too-short', 'curing-method-missing', 'curing-duration-missing', 'curing-missing']) {
+      expect(levels(rule, { elements: [floor()], facts })).toEqual([]);
+    }
+    expect(
+      levels('curing-duration-missing', { elements: [floor()], facts: [act('curing', { verb: 'cure' })] }),
+    ).toEqual([]);
+  });
+
+  test('a section without placing, finishing or weather is not asked for them', () => {
+    const articles = [article('mixtures', '2.01')];
+    for (const rule of ['curing-missing', 'surface-water-ban-missing', 'cold-weather-clause-missing']) {
+      expect(levels(rule, { elements: [walk()], articles })).toEqual([]);
+      const broom = act('finish', { verb: 'finish', steps: ['broom'] });
+      expect(levels(rule, { elements: [walk()], articles, facts: [broom] })).toHaveLength(1);
+    }
+  });
+});
+
+describe('several elements at once', () => {
+  const use = act('accelerator', { verb: 'use', material: 'calcium chloride' }, { force: 'permit' });
+  const plain = walk({ traits: new Set(['plain']) });
+  const open = walk({ name: 'north walk', label: 'north walks' });
+  const stressed = walk({ name: 'deck', label: 'decks', traits: new Set(['prestressed']) });
+
+  test('chloride is as grave as in the gravest of them', () => {
+    const said = (...elements: Made['elements'] & object) =>
+      levels('calcium-chloride-allowed', { elements, facts: [use] });
+    expect(said(plain, open)).toEqual(['should']);
+    expect(said(plain, stressed)).toEqual(['must']);
+    expect(said(plain)).toEqual(['note']);
+  });
+
+  test('one that has a number keeps a missing one from being graver', () => {
+    const own = value('air-content', 'percent', { target: 6 }, about(walk()));
+    for (const rule of ['w-cm-missing', 'strength-missing']) {
+      expect(levels(rule, { elements: [walk(), open], facts: [own] })).toEqual(['should']);
+    }
+  });
+});
+
+test('a ban that ends, a ban for ever, and a ban of one salt', () => {
+  const ban = (slots: object) => act('deicer-use', { verb: 'spread', ...slots }, { force: 'ban' });
+  const said = (slots: object) => levels('deicer-hold-off-missing', { elements: [walk()], facts: [ban(slots)] });
+  expect(said({ material: 'sodium chloride', time: 'until May' })).toEqual([]);
+  expect(said({ material: 'de-icer' })).toEqual([]);
+  expect(said({})).toEqual([]);
+  expect(said({ material: 'magnesium chloride' })).toEqual(['should']);
 });
