@@ -90,7 +90,7 @@ function partHeading(line: string): Heading | undefined {
 }
 
 const numbered =
-  /^((?:ARTICLE|§+|SEC(?:TION|\.))\s*)?(\d{1,4}(?:\s?\.\s?\d{1,3}){1,4}|\d{1,2}-\d{1,2}[A-Z]?(?:-\d{1,2})?(?:\.\d{1,3})?)(\.|\b)[\s:–—-]*(?=\D)(.*)$/i;
+  /^((?:ARTICLE|§+|SEC(?:TION|\.))\s*)?(\d{1,4}(?:\s?\.\s?\d{1,3}){1,4}|\d{1,2}-\d{1,2}[A-Z]?(?:-\d{1,2})?(?:\.\d{1,3})?|\d{3,4}-\d{1,2}\.\d{1,3})(\.|\b)[\s:–—-]*(?=\D)(.*)$/i;
 /** A number without a point needs its word: "§ 12 Curing", "ARTICLE 3 - CURING", "Sec. 4. Curing." */
 const counted = /^((?:ARTICLE|§+|SEC(?:TION|\.))\s*)(\d{1,4})(\.|\b)[\s:–—-]*(?=[^\d\s])(.*)$/i;
 const valueWords = /^(?:MPa|PSI|IN\b|INCH|MM\b|FT\b|FEET|KG\b|LBS?\b|PERCENT|ASTM\b|DEGREES|HOURS|DAYS|[CF]\b(?!\.))/i;
@@ -100,16 +100,14 @@ function articleHeading(line: string, under: string): Heading | undefined {
   if (!match) return undefined;
   const [, prefix = '', written, , rest] = match as unknown as [string, string | undefined, string, string, string];
   const number = bare(written);
-  if (
-    labelBehind.test(line.slice(line.length - rest.length - 1)) &&
-    !/\s/.test(line[line.length - rest.length - 1] ?? '')
-  )
+  if (labelBehind.test(rest) && /\S/.test(line[line.length - rest.length - 1] as string))
     return heading('article', number, line, rest, 0);
   if (isValue(number, rest)) return undefined;
   const length = titleLength(rest);
   const below = prefix === '' && under !== '' && number.startsWith(`${under}.`);
-  // "4.3.2 Curing" below 4.3 opens an article of its own where its title says what it is about.
-  if (length === 0 || (below && (length < rest.trimEnd().length || isPlain(rest)))) return undefined;
+  // "4.3 Execution" below 4 opens an article of its own, "4.3.2 Curing" where its title says what it is about.
+  const isOwn = length === rest.trimEnd().length && (/^\d+\.\d+$/.test(number) || !isPlain(rest));
+  if (length === 0 || (below && !isOwn)) return undefined;
   return heading('article', number, line, rest, length);
 }
 

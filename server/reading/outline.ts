@@ -205,4 +205,4 @@ class Builder {
 const untitled: Heading = { kind: 'article', number: '', title: '', titleStart: 0, titleEnd: 0 };
 
 /** Lines that may open an article without a blank line before them. */
-const opensWithNumber = /^(?:SECTION\s|PART\s|ITEM\s|END OF|§|\d{1,4}\s?\.\s?\d|\d{1,2}-\d{1,2}[A-Z.-])/;
+const opensWithNumber = /^(?:SECTION\s|PART\s|ITEM\s|END OF|§|\d{1,4}\s?\.\s?\d|\d{1,4}-\d{1,2}[A-Z.-])/;
