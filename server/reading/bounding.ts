@@ -42,6 +42,12 @@ const between = new Set([
   'shall',
   'some',
   'by',
+  'period',
+  'time',
+  'duration',
+  'content',
+  'value',
+  'limit',
   'than',
   'age',
   'and',
@@ -84,21 +90,18 @@ export function applyBoundAfter(tokens: readonly Token[], draft: Draft): boolean
 export function secondBound(
   tokens: readonly Token[],
   draft: Draft,
-  bounds: ReadonlyMap<number, Bound>,
   read: (tokens: readonly Token[], at: number) => Draft | undefined,
 ): void {
   let at = draft.to;
   while (/^(?:,|and|but|nor|or)$/.test(tokens[at]?.text ?? '')) at++;
-  for (let to = at + 1; to <= at + 4; to++) {
-    const bound = bounds.get(to);
-    const other = bound && draft[bound] === undefined ? read(tokens, to) : undefined;
-    if (!bound || !other) continue;
-    if (draft.unit !== undefined && other.unit !== undefined && !sameDimension(draft.unit, other.unit)) return;
-    draft[bound] = other.target;
-    draft.unit ??= other.unit;
-    draft.to = other.to;
+  const found = before.at(tokens, at) ?? (tokens[at - 1]?.text === 'nor' ? before.at(tokens, at - 1) : undefined);
+  if (!found || draft[found.meaning] !== undefined) return;
+  const other = read(tokens, found.to);
+  if (!other || (draft.unit !== undefined && other.unit !== undefined && !sameDimension(draft.unit, other.unit)))
     return;
-  }
+  draft[found.meaning] = other.target;
+  draft.unit ??= other.unit;
+  draft.to = other.to;
 }
 
 export const asBounded = (measure: Measure, bound: Bound): Measure =>

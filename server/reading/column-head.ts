@@ -27,7 +27,7 @@ function unitIn(header: string, amount: number): Unit | undefined {
   if (/w ?\/ ?c|ratio/i.test(header)) return undefined;
   const tokens = tokensOf(header, 0, header.length);
   for (let at = 0; at < tokens.length; at++) {
-    const before = tokens[at - 1];
+    const before = tokens[at - 1]?.text === '-' ? tokens[at - 2] : tokens[at - 1];
     // A unit in a head stands behind a comma, a bracket or its noun: "Air, %", "Strength (psi)", "days".
     const found = unitAt(tokens, at, { value: amount, fraction: true });
     if (

@@ -16,6 +16,8 @@ export function cutsIn(tokens: readonly Token[], from: number, to: number): numb
     if (isExceptThat(tokens, at)) cut(at);
     else if (text === ';' || (text === ':' && tokens[at + 1]?.spaced !== false) || (text === '—' && spaced))
       cut(at + 1);
+    else if (text === ',' && isNo(tokens, cuts.at(-1) ?? from) && !hasVerb(tokens, cuts.at(-1) ?? from, at))
+      cut(at + 1);
     else if (text === ',' && at !== closing && opensAfterComma(tokens, cuts.at(-1) ?? from, at + 1, to)) cut(at + 1);
     else if (tokens[at - 1]?.text === ',') continue;
     else if (text === 'but' || text === 'then') cut(at);
@@ -40,7 +42,7 @@ function hasVerb(tokens: readonly Token[], from: number, to: number): boolean {
   const first = /^(?:and|or|then|but|,)$/.test(tokens[from]?.text ?? '') ? from + 1 : from;
   for (let at = from; at < to; at++) {
     const { text, stem } = tokens[at] as Token;
-    if (/^(?:shall|must|may|should|will|can|is|are|be|do|not)$/.test(text) || (at === first && imperatives.has(stem)))
+    if (/^(?:shall|must|may|should|will|can|is|are|be|do)$/.test(text) || (at === first && imperatives.has(stem)))
       return true;
   }
   return false;

@@ -43,7 +43,9 @@ const isApproval = (tokens: readonly Token[], at: number): boolean =>
   tokens
     .slice(at + 1, at + 6)
     .some(({ stem }) =>
-      /^(?:approval|approv|permission|authoriz|authorization|consent|engineer|architect|owner)/.test(stem),
+      /^(?:approval|approv|agreement|supervisor|leav|order|written|permission|authoriz|authorization|consent|engineer|architect|owner)/.test(
+        stem,
+      ),
     );
 
 /** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */

@@ -41,13 +41,40 @@ export function measuresIn(text: string, tokens: readonly Token[], taken: Readon
     if (read) found.push(read);
     at = read ? Math.max(read.to, at + 1) : at + 1;
   }
-  return found;
+  return withLateTolerances(found);
 }
+
+/** "6 percent of entrained air, plus or minus 1.5 percent": the tolerance behind the noun is the value's. */
+function withLateTolerances(found: readonly MeasureRead[]): MeasureRead[] {
+  const out: MeasureRead[] = [];
+  for (const each of found) {
+    const before = out.at(-1);
+    if (
+      before &&
+      isBareTolerance(each.measure) &&
+      isBareTarget(before.measure) &&
+      each.measure.unit === before.measure.unit &&
+      each.from - before.to <= farthestTolerance
+    ) {
+      const { plus, minus, asWritten } = each.measure;
+      const measure = { ...before.measure, plus, minus, asWritten: `${before.measure.asWritten} … ${asWritten}` };
+      out[out.length - 1] = { ...before, measure };
+    } else out.push(each);
+  }
+  return out;
+}
+
+const farthestTolerance = 10;
+const isBareTolerance = ({ target, plus }: Measure): boolean => target === undefined && plus !== undefined;
+const isBareTarget = ({ target, plus, minus }: Measure): boolean =>
+  target !== undefined && plus === undefined && minus === undefined;
 
 /** "C94", "A615", "F3", "#57": digits glued behind a letter or a number sign name something. */
 function isPartOfName(tokens: readonly Token[], at: number): boolean {
   const [previous, token] = [tokens[at - 1], tokens[at]];
   if (!previous || !token || token.kind !== 'number' || token.spaced) return false;
+  // "is7%": a scan lost the blank behind a small word.
+  if (/^(?:is|of|at|to|than|be|least|and|about|with)$/.test(previous.text)) return false;
   return previous.kind === 'word' || previous.text === '#' || previous.text === '.';
 }
 
@@ -62,7 +89,7 @@ function measureAt(
   if (!draft) return undefined;
   const bound = boundBefore(tokens, at, bounds);
   const bounded = bound !== undefined ? applyBound(draft, bound) : applyBoundAfter(tokens, draft);
-  if (bounded) secondBound(tokens, draft, bounds, single);
+  if (bounded) secondBound(tokens, draft, single);
   const written = (to: number): string =>
     text.slice((tokens[at] as Token).start, (tokens[to - 1] as Token).end).replace(/\s+/g, ' ');
   const main = finished(draft, written(draft.to));

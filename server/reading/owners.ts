@@ -6,11 +6,21 @@ import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import { type Meaning, meanings } from './words/meanings.ts';
 
-const phrases = new Phrases<Meaning>(meanings);
+/** A word may be of several meanings (a "joint" has a width and a delay): the value's dimension decides. */
+const phrases = new Phrases<readonly Meaning[]>(byWords());
+
+function byWords(): Iterable<readonly [readonly Meaning[], readonly string[]]> {
+  const all = new Map<string, Meaning[]>();
+  for (const [meaning, ways] of meanings) for (const way of ways) all.set(way, [...(all.get(way) ?? []), meaning]);
+  return [...all].map(([way, several]) => [several, [way]] as const);
+}
 
 export type MeaningRead = Found<Meaning>;
 
-export const meaningsIn = (tokens: readonly Token[], { from, to }: Run): MeaningRead[] => phrases.in(tokens, from, to);
+export const meaningsIn = (tokens: readonly Token[], run: Run): MeaningRead[] =>
+  phrases
+    .in(tokens, run.from, run.to)
+    .flatMap(({ meaning, from, to }) => meaning.map((each) => ({ meaning: each, from, to })));
 
 /** The owner of a value among the meanings of its sentence: what stands before it counts as nearer than what stands behind. */
 export function ownerOf(

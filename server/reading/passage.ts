@@ -40,7 +40,12 @@ export function statementsOf(
     before = 0 < own.elements.length ? own : before;
     const meanings = meaningsIn(passage.tokens, sentence);
     const values = measures.slice(from, next).map((value) => owned(passage, value, sentence, meanings));
-    return sentence.predications.map((predication) => statement(passage, sentence, predication, own, meanings, values));
+    let lead: ScopeLevel[] = [{ by: 'words', named: own }];
+    return sentence.predications.map((predication) => {
+      const made = statement(passage, sentence, predication, lead, meanings, values);
+      if (isLead(passage, predication, made.named)) lead = [{ by: 'heading', named: made.named }];
+      return made;
+    });
   });
 }
 
@@ -48,13 +53,13 @@ function statement(
   { text, tokens, block, region, article, header, around, over }: Passage,
   sentence: Sentence,
   predication: Predication,
-  own: Named,
+  lead: readonly ScopeLevel[],
   meanings: readonly MeaningRead[],
   values: readonly Owned[],
 ): Statement {
   const { exception, replaced } = predication;
   const named = without(namedIn(tokens, predication), [...replaced, ...(exception ? [exception] : [])]);
-  const subject = subjectFrom([{ by: 'words', named }, { by: 'words', named: own }, ...over]);
+  const subject = subjectFrom([{ by: 'words', named }, ...lead, ...over]);
   return {
     text,
     tokens,
@@ -72,6 +77,17 @@ function statement(
     article,
   };
 }
+
+/** "… ; Interior Slabs: concrete 3,500 psi, …": words before a colon inside a sentence head what follows them there. */
+function isLead({ tokens }: Passage, { from, to }: Predication, named: Named): boolean {
+  return (
+    tokens[to - 1]?.text === ':' &&
+    to - from <= longestLead &&
+    (0 < named.elements.length || named.exterior !== 'unknown')
+  );
+}
+
+const longestLead = 8;
 
 /** "Cover the walks with burlap. Then apply compound and leave it on.": a sentence that goes on speaks of what came before. */
 function inherited({ tokens, region }: Passage, sentence: Sentence, before: Named | undefined): Named {

@@ -20,7 +20,7 @@ export interface Token {
 }
 
 const pattern =
-  /(\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|(?<![\w.)])\.\d+|\d+)|([A-Za-z][A-Za-z'’]*)|([½¼¾⅓⅔⅛⅜⅝⅞])|(\+\/-|\+-|±|≤|≥|<=|>=|_{2,}|\.{3,}|[^\sA-Za-z0-9])/g;
+  /(\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,3},\d{1,2}(?![\d,])(?=\s*(?:%|±|MPa|mm|kg|per\s?cent))|\d+\.\d+|(?<![\w.])[oO]\.\d{2}(?!\w)|(?<![\w.)])\.\d+|\d+)|([A-Za-z][A-Za-z'’]*)|([½¼¾⅓⅔⅛⅜⅝⅞])|(\+\/-|\+-|±|≤|≥|<=|>=|_{2,}|\.{3,}|[^\sA-Za-z0-9])/g;
 
 const glyphs: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -44,12 +44,20 @@ export function tokensOf(text: string, from: number, to: number): Token[] {
     const written = match[0];
     const spaced = match.index === 0 || /\s/.test(part[match.index - 1] ?? '');
     const at = { start, end: start + written.length, spaced };
-    if (match[1]) tokens.push({ ...at, ...number(written, Number(written.replaceAll(',', ''))) });
+    if (match[1]) tokens.push({ ...at, ...figure(written) });
     else if (match[3]) tokens.push({ ...at, ...number(written, glyphs[written] as number) });
     else if (match[2]) tokens.push({ ...at, ...word(written) });
     else tokens.push({ ...at, kind: 'sign', text: written, stem: written, capital: false, value: Number.NaN });
   }
   return repaired(tokens, part, from);
+}
+
+/** Figures: a comma before three digits parts thousands, before fewer it is a decimal comma; a letter O is a doubtful nought. */
+function figure(written: string): ReturnType<typeof number> & { readonly doubt?: string } {
+  if (/^[oO]/.test(written))
+    return { ...number(written, Number(`0${written.slice(1)}`)), doubt: 'a letter stands for a digit' };
+  const isDecimal = /^\d+,\d{1,2}$/.test(written);
+  return number(written, Number(isDecimal ? written.replace(',', '.') : written.replaceAll(',', '')));
 }
 
 const number = (written: string, value: number) =>

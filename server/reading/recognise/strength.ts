@@ -53,18 +53,24 @@ const isWait = ({ tokens, predication }: Statement): boolean =>
     .some(({ text }) => /^(?:mix|mixture|exposed|exposure|class|strength)$/.test(text));
 
 /** "4500 psi at 28 days", "28-day strength": days that stand right by the value. */
-function ageOf(value: Owned, { sentenceValues, tokens }: Statement): number | undefined {
+function ageOf(value: Owned, { sentenceValues, tokens, header }: Statement): number | undefined {
   const near = sentenceValues.find(
     ({ measure, from, to }) =>
       measure.dimension === 'duration' && Math.min(Math.abs(from - value.to), Math.abs(value.from - to)) <= 8,
   );
   const dayWord = tokens.slice(Math.max(0, value.from - 10), value.from).findLastIndex(({ text }) => text === 'day');
-  if (!near) return undefined;
+  if (!near) return ageInHead(header);
   const { target, min, max, unit } = near.measure;
   const amount = target ?? min ?? max;
   return amount === undefined || (dayWord < 0 && near.to <= value.from && 6 < value.from - near.to)
     ? undefined
     : convert(amount, unit as Unit, 'd');
+}
+
+/** "Minimum 28-day strength, psi" over a column. */
+function ageInHead(header: string): number | undefined {
+  const days = /\b(\d{1,2})[\s-]?days?\b/.exec(header)?.[1];
+  return days === undefined ? undefined : Number(days);
 }
 
 /** "C30/37": cylinder strength first, cube strength behind. */

@@ -75,7 +75,7 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
     ],
   ],
   [
-    ours('weather temperature', ['temperature', 'duration']),
+    ours('weather temperature', ['temperature']),
     [
       'air temperature',
       'ambient temperature',
@@ -142,6 +142,8 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
     ours('strength', ['stress']),
     [
       'strength',
+      'cylinders',
+      'cylinder',
       'compressive strength',
       'compressive',
       'design strength',

@@ -106,6 +106,10 @@ export const unitWords: readonly (readonly [UnitWord, readonly string[]])[] = [
     one('gal/sack'),
     [
       'gallons per sack',
+      'gallons a sack',
+      'gallons to a sack',
+      'gallons a bag',
+      'gallons to a bag',
       'gallons per bag',
       'gal per sack',
       'gal. per sack',
