@@ -91,6 +91,14 @@ test.each(pages)('%s names only files that exist', (name) => {
   for (const path of [...linked, ...quoted]) expect(existsSync(root + path), path).toBe(true);
 });
 
+test('the stages are told with the files that hold them', () => {
+  const stages = page('DEVELOPERS.md').match(/^\| Stage [\s\S]*?\n\n/m)?.[0] ?? '';
+  const files = [...stages.matchAll(/`([\w./-]+\.ts|\w+\/)`/g)].map(([, file = '']) => file);
+  expect(files.length).toBeGreaterThan(8);
+  for (const file of files)
+    expect(existsSync(`${root}server/reading/${file.replace('server/reading/', '')}`), file).toBe(true);
+});
+
 test('every invariant names a test that keeps it', () => {
   const rows = page('DEVELOPERS.md').match(/^\| \d+ \|.*$/gm) ?? [];
   expect(rows.length).toBeGreaterThanOrEqual(13);
