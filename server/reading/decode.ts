@@ -65,23 +65,21 @@ const startsWith = (bytes: Uint8Array, mark: readonly number[]): boolean =>
 
 /** Valid UTF-8 sequences are kept; every other byte is read as windows-1252. */
 function legacy(bytes: Uint8Array): string {
-  const utf8 = new TextDecoder('utf-8', { fatal: true });
   const ansi = new TextDecoder('windows-1252');
   const parts: string[] = [];
   let plainFrom = 0;
-  let at = 0;
   const flush = (end: number): void => {
     if (plainFrom < end) parts.push(ansi.decode(bytes.subarray(plainFrom, end)).replace(undefinedInAnsi, '\ufffd'));
   };
-  while (at < bytes.length) {
+  for (let at = 0; at < bytes.length; ) {
     const length = sequenceLength(bytes[at] as number);
-    const sequence = bytes.subarray(at, at + length);
-    if (1 < length && isSequence(sequence, length)) {
+    const sequence = 1 < length ? validSequence(bytes.subarray(at, at + length), length) : undefined;
+    if (sequence !== undefined) {
       flush(at);
-      parts.push(decodeSequence(utf8, sequence));
+      parts.push(sequence);
       plainFrom = at + length;
-      at = plainFrom;
-    } else at++;
+    }
+    at += sequence === undefined ? 1 : length;
   }
   flush(bytes.length);
   return parts.join('');
@@ -96,13 +94,13 @@ function sequenceLength(lead: number): number {
   return 0xf0 <= lead && lead <= 0xf4 ? 4 : 1;
 }
 
-const isSequence = (sequence: Uint8Array, length: number): boolean =>
-  sequence.length === length && sequence.subarray(1).every((byte) => (byte & 0xc0) === 0x80);
+const utf8 = new TextDecoder('utf-8', { fatal: true });
 
-function decodeSequence(utf8: { decode(bytes: Uint8Array): string }, sequence: Uint8Array): string {
+function validSequence(sequence: Uint8Array, length: number): string | undefined {
+  if (sequence.length !== length || !sequence.subarray(1).every((byte) => (byte & 0xc0) === 0x80)) return undefined;
   try {
     return utf8.decode(sequence);
   } catch {
-    return '\ufffd'.repeat(sequence.length);
+    return undefined;
   }
 }

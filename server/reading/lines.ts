@@ -1,4 +1,5 @@
 /** The text as lines: what each line is before any numbering is understood, with page furniture taken out. */
+import { furnitureAmong, sectionIn } from './furniture.ts';
 import type { Root, RootContent } from './markdown.ts';
 import type { Masked } from './mask.ts';
 
@@ -42,37 +43,27 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
   const { headings, rows } = structure(tree);
   const text = masked.text;
   const spans = [...splitLines(source)];
-  const furniture = furnitureTexts(spans.map(([start, end]) => text.slice(start, end).trim()));
-  const running = new Map<string, number>();
-  let blanked = 0;
-  const lines = spans.map(([start, end]): Line => {
-    const words = text.slice(start, end);
-    const textStart = start + words.length - words.trimStart().length;
-    const textEnd = start + words.trimEnd().length;
-    const trimmed = words.trim();
-    const made = (kind: Line['kind'], depth = 0): Line => ({
-      start,
-      end,
-      kind,
-      depth,
-      textStart,
-      textEnd: Math.max(textStart, textEnd),
-    });
-    if (trimmed === '') return made('blank');
-    if (furniture.has(furnitureKey(trimmed))) {
-      blanked++;
-      const number = trimmed.match(/\b\d{2} \d{2} \d{2}\b/g)?.at(-1);
-      if (number) running.set(number, (running.get(number) ?? 0) + 1);
-      return made('furniture');
-    }
+  for (const [start, end] of spans) {
     const row = rows.get(start) ?? looseRow(text, start, end);
     if (row) rows.set(start, row);
-    if (row) return made('row');
-    const depth = headings.get(start);
-    return depth === undefined ? made('text') : made('heading', depth);
+  }
+  const furniture = furnitureAmong(spans.map(([start, end]) => (rows.has(start) ? '' : text.slice(start, end).trim())));
+  const lines = spans.map(([start, end], at): Line => {
+    const words = text.slice(start, end);
+    const textStart = start + words.length - words.trimStart().length;
+    const textEnd = Math.max(textStart, start + words.trimEnd().length);
+    const depth = headings.get(start) ?? 0;
+    const kind = furniture.has(at) ? 'furniture' : rows.has(start) ? 'row' : 0 < depth ? 'heading' : 'text';
+    return { start, end, kind: words.trim() === '' ? 'blank' : kind, depth, textStart, textEnd };
   });
-  const runningSection = [...running].sort((a, b) => b[1] - a[1])[0]?.[0];
-  return { lines, rows, furniture: blanked, runningSection, text: withoutFurniture(text, lines) };
+  const heads = lines.filter(({ kind }) => kind === 'furniture').map(({ start, end }) => text.slice(start, end));
+  return {
+    lines,
+    rows,
+    furniture: heads.length,
+    runningSection: sectionIn(heads),
+    text: withoutFurniture(text, lines),
+  };
 }
 
 function withoutFurniture(text: string, lines: readonly Line[]): string {
@@ -129,26 +120,3 @@ function looseRow(text: string, start: number, end: number): TableRow | undefine
   const cells = bars.slice(0, -1).map((bar, at) => ({ start: bar + 1, end: bars[at + 1] as number }));
   return { start, end, cells, header: [] };
 }
-
-/** Running heads and feet: at least three times, with a section number, date or page number, no verb, no quantity. */
-function furnitureTexts(texts: readonly string[]): ReadonlySet<string> {
-  const counts = new Map<string, number>();
-  for (const text of texts) {
-    if (text.length < 4 || 120 < text.length || !isRunningHead(text)) continue;
-    const key = furnitureKey(text);
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
-  return new Set([...counts].filter(([, count]) => 3 <= count).map(([key]) => key));
-}
-
-const marks =
-  /\b\d{2} ?\d{2} ?\d{2}\b|\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b.*\b\d{4}\b|\b\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}\b|\bpage\s+\d|^-?\s*\d{1,3}\s*-?$|\b\d{5}\s?-\s?\d{1,3}$/i;
-const verbs = /\b(?:shall|must|will|may|should|do not|is|are|be|provide|comply)\b/i;
-const quantities = /\d\s*(?:%|°|percent|psi|MPa|mm|inch|in\.|ft|feet|hours?|days?|lb|kg)\b/i;
-
-const isRunningHead = (text: string): boolean =>
-  marks.test(text) && !verbs.test(text.replace(/\bmay\b(?=.*\d{4})/i, '')) && !quantities.test(text);
-
-/** Page numbers differ from page to page. */
-const furnitureKey = (text: string): string =>
-  text.replace(/\b(page\s+)?\d{1,3}(\s+of\s+\d{1,3})?$/i, '#').replace(/\s+/g, ' ');

@@ -49,8 +49,8 @@ function partItem(part: PartText, end: number, articles: readonly ArticleText[],
 }
 
 function articleItem(article: ArticleText, text: string): OutlineItem {
-  const { number, title, start, end, titleStart, titleEnd, region, blocks } = article;
-  const children = childrenOf(undefined, blocks, article, text);
+  const { number, title, start, end, titleStart, titleEnd, region } = article;
+  const children = paragraphItems(article, text);
   return {
     kind: 'article',
     place: number || title,
@@ -68,25 +68,30 @@ function articleItem(article: ArticleText, text: string): OutlineItem {
 
 const longestTitle = 60;
 
-function childrenOf(
-  parent: Block | undefined,
-  blocks: readonly Block[],
-  article: ArticleText,
-  text: string,
-): OutlineItem[] {
-  const byParent = new Map<Block | undefined, Block[]>();
-  for (const block of blocks)
-    if (block.label !== '') byParent.set(block.parent, [...(byParent.get(block.parent) ?? []), block]);
+/** Labelled paragraphs, each with what it holds; blocks come in the order of the text, parents first. */
+function paragraphItems(article: ArticleText, text: string): OutlineItem[] {
+  const held = new Map<Block | undefined, Block[]>([[undefined, []]]);
+  for (const block of article.blocks) {
+    if (block.label === '') continue;
+    held.set(block, []);
+    held.get(labelledOver(block))?.push(block);
+  }
   const build = (above: Block | undefined): OutlineItem[] =>
-    (byParent.get(above) ?? []).map((block) => paragraphItem(block, build(block), article, text));
-  return build(parent);
+    (held.get(above) ?? []).map((block) => paragraphItem(block, build(block), article, text));
+  return build(undefined);
+}
+
+/** Stems without a label are no line of the outline; what stands below them goes one up. */
+function labelledOver({ parent }: Block): Block | undefined {
+  let above = parent;
+  while (above && above.label === '') above = above.parent;
+  return above;
 }
 
 function paragraphItem(block: Block, children: OutlineItem[], article: ArticleText, text: string): OutlineItem {
   const [start, titleEnd] = [block.start + article.start, block.end + article.start];
-  const words = text.slice(start, titleEnd).replace(/\s+/g, ' ').trim();
-  const title = words.length <= longestTitle ? words : `${words.slice(0, words.lastIndexOf(' ', longestTitle))} …`;
-  const end = Math.max(titleEnd, ...children.map((child) => child.end));
+  const title = shortened(text.slice(start, titleEnd));
+  const end = Math.max(titleEnd, children.at(-1)?.end ?? 0);
   return {
     kind: 'paragraph',
     place: block.place,
@@ -100,4 +105,14 @@ function paragraphItem(block: Block, children: OutlineItem[], article: ArticleTe
     region: article.region,
     children,
   };
+}
+
+function shortened(words: string): string {
+  const opening = words
+    .slice(0, 4 * longestTitle)
+    .replace(/\s+/g, ' ')
+    .trim();
+  if (opening.length <= longestTitle) return opening;
+  const blank = opening.lastIndexOf(' ', longestTitle);
+  return `${opening.slice(0, 0 < blank ? blank : longestTitle)} …`;
 }
