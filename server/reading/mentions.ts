@@ -210,7 +210,14 @@ const traitsIn = (run: readonly Token[]): string[] =>
 export const singular = (name: string): string =>
   name
     .split(' ')
-    .map((word, at, all) => (at === all.length - 1 ? word.replace(/(?<=[a-rt-z])s$/, '').replace(/ie$/, 'y') : word))
+    .map((word, at, all) =>
+      at === all.length - 1
+        ? word
+            .replace(/(?<=ch|sh|x)es$/, '')
+            .replace(/(?<=[a-rt-z])s$/, '')
+            .replace(/ie$/, 'y')
+        : word,
+    )
     .join(' ');
 
 /** "Mixture 2", "Mix Class EX-1", "mix A". */

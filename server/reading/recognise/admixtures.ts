@@ -100,6 +100,9 @@ const entrain = words(
   'non air entrained',
   'non-air-entrained',
   'entrain',
+  'type ia',
+  'type iia',
+  'type iiia',
   'air agent',
   'with air',
   'nonair entrained',
@@ -107,7 +110,7 @@ const entrain = words(
 const option =
   /\b(?:if (?:desired|needed|wanted)|as (?:needed|desired|necessary)|at (?:the )?(?:contractor|supplier|producer)'?s? option|optional|where (?:desired|convenient)|option)\b/;
 const byTable =
-  /\b(?:where (?:required|specified|indicated|scheduled|called)|when (?:required|specified)|as (?:required|specified|scheduled|indicated))\b/;
+  /\b(?:where (?:required|specified|indicated|scheduled|called)|when (?:required|specified)|as (?:required|scheduled|indicated))\b(?! (?:by|in)\b)/;
 const other =
   /\b(?:other than|except (?:those|one|an?)|conforming to|at the (?:site|truck)|without approval|adjust\w*|dosage|site once|bring air into range)\b/;
 
@@ -124,6 +127,13 @@ export function airEntrainment(statement: Statement): ActFact[] {
     return [actFact('air-entrainment', { verb: 'entrain', manner: 'as needed' }, statement, 'permit')];
   const cell = underAir && /^(?:none|no|non)/.test(main);
   if (!cell && (!holds(entrain, statement) || where < 0)) return [];
+  // "A trowel finish shall not be given to air-entrained concrete" forbids the trowel.
+  if (
+    predication.force === 'ban' &&
+    /\b(?:trowel|finish|broom|sealer|water)\w*\b/.test(main) &&
+    !/\b(?:no|not|without) (?:\w+ )?(?:air|entrain)/.test(main)
+  )
+    return [];
   const negated =
     cell ||
     /\bnon ?-? ?air\b|\bnot (?:be )?air ?-? ?entrain|\bnonair\b/.test(main) ||

@@ -4,6 +4,7 @@ import type { Measure } from '../../../rules/model/measure.ts';
 import { convert, type Unit } from '../../../rules/model/quantity.ts';
 import { aggregateSizes } from '../../../rules/tables/aggregate-size.ts';
 import { type Owned, type Statement, said, wordsOf } from '../statement.ts';
+import { sentenceWords } from './act.ts';
 import { property, top } from './property.ts';
 
 const plausible = (value: Owned): boolean => {
@@ -26,7 +27,15 @@ const measured = property({
 export function aggregateSize(statement: Statement): ValueFact[] {
   // Slip-resistive grit and surface grading are not the mixture's aggregate.
   if (/abrasive|slip|nonslip|sieve|exposed aggregate/.test(statement.heading)) return [];
-  return [...measured(statement), ...numbered(statement)];
+  if (/\basphalt|\bbitum/.test(sentenceWords(statement))) return [];
+  return [...measured(statement).filter((fact) => !isDepth(fact, statement)), ...numbered(statement)];
+}
+
+/** "six inches of stone" is a layer. */
+function isDepth({ spans: [{ end }] }: ValueFact, { text }: Statement): boolean {
+  return /^\s*(?:\([^)]*\)\s*)?of (?:compacted |crushed |clean )*(?:stone|gravel|aggregate|rock|base)/i.test(
+    text.slice(end, end + 40),
+  );
 }
 
 function numbered(statement: Statement): ValueFact[] {

@@ -85,16 +85,18 @@ function verbOf(statement: Statement): BleedWaterVerb | undefined {
     !/\bdo not remov/.test(main)
   )
     return 'remove';
+  const isStaying = /\b(?:not|never) (?:\w+ )?(?:leave|gone|go|disappear|evaporate|dry|left)\b/.test(all);
   const isGone =
     gone.test(conditions) || (gone.test(all) && /\b(?:wait|until|allow|let|after|when|once|till|before)\b/.test(all));
   if (
     isGone &&
+    !isStaying &&
     (holds(working, statement) ||
       /\b(?:wait|allow|let|delay|not close|seal)\w*\b/.test(all) ||
       /finish/.test(statement.heading))
   )
     return 'wait';
-  if (holds(working, statement) && present.test(all)) return 'finish over';
+  if (holds(working, statement) && (isStaying || present.test(all))) return 'finish over';
   return undefined;
 }
 

@@ -128,7 +128,7 @@ const startOf = (statement: Statement): { time?: string } => {
 };
 
 function methodsOf(statement: Statement, main: string): ActFact[] {
-  if (/\bremov\w*\b/.test(mainWords(statement))) return [];
+  if (/\b(?:remov\w*|drag\w*|soak (?:it|them) up|blot\w*|dry burlap)\b/.test(mainWords(statement))) return [];
   const { tokens, predication } = statement;
   const found = methods
     .in(tokens, predication.from, predication.to)
@@ -173,6 +173,14 @@ const elsewhere = words(
   'reinforcement',
   'stockpile',
   'mixing water',
+  'sod',
+  'turf',
+  'lawn',
+  'seed',
+  'topsoil',
+  'shrubs',
+  'mulch',
+  'plants',
   'subgrades',
   'aggregates',
   'bed',

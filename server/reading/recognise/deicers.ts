@@ -2,7 +2,7 @@
 import type { DeicerMaterial, DeicerUseVerb } from '../../../rules/model/acts.ts';
 import type { ActFact, NamedFact, ValueFact } from '../../../rules/model/fact.ts';
 import { Phrases } from '../phrases.ts';
-import { holds, type Statement, said, trimmed } from '../statement.ts';
+import { holds, isAside, type Statement, said, trimmed } from '../statement.ts';
 import { actFact, allWords, sentenceWords, words } from './act.ts';
 import { valueFact } from './property.ts';
 
@@ -87,11 +87,15 @@ const notDeicing = words(
   'hygroscopic',
   'mixing water',
   'mixed with',
+  'hardener',
+  'in the mix',
+  'eaten',
+  'old steps',
   'mix with',
   'in concrete',
 );
 const spreading =
-  /\b(?:appl\w*|us(?:e|ed|ing)|spread\w*|put|allow\w*|permit\w*|keep|kept|withhold|salt(?:ed|ing)?|treat\w*|melt\w*|sprinkl\w*|expos\w*|hold|place|begin|start|works|serve|accept\w*|off)\b/;
+  /\b(?:appl\w*|us(?:e|ed|ing)|spread\w*|put|allow\w*|permit\w*|keep|kept|withhold|salt(?:ed|ing)|treat\w*|melt\w*|sprinkl\w*|expos\w*|hold|place|begin|start|works|serve|accept\w*|off)\b/;
 const young =
   /\b(?:first winter|until|before|for the first|during the first|day|month|season|psi|mpa|new concrete|young|year|winter after|following winter)\b/;
 
@@ -100,9 +104,13 @@ export function deicers(statement: Statement): (ActFact | NamedFact | ValueFact)
   return [...exposure(statement), ...uses(statement), ...holdOff(statement), ...care(statement)];
 }
 
+/** Materials that the statement itself is about; what only times it ("before salt is spread") is not here. */
 const found = (statement: Statement): DeicerMaterial[] => {
   const { tokens, predication } = statement;
-  return materials.in(tokens, predication.from, predication.to).map(({ meaning }) => meaning);
+  return materials
+    .in(tokens, predication.from, predication.to)
+    .filter(({ from }) => !isAside(statement, from))
+    .map(({ meaning }) => meaning);
 };
 
 /** "will receive de-icing salts", "salted daily from November", "no de-icers will be used here". */
@@ -195,13 +203,14 @@ function care(statement: Statement): ActFact[] {
   const made = (verb: DeicerUseVerb, material?: string): ActFact =>
     actFact('deicer-use', { verb, ...(material && { material }) }, statement);
   const facts: ActFact[] = [];
+  const block = statement.text.slice(statement.block.start, statement.block.end).toLowerCase();
   const winter = /\b(?:winter|ice|snow|slip\w*|traction|de ?-? ?ic\w*|salt\w*|grit)\b/.test(
-    `${sentenceWords(statement)} ${statement.heading}`,
+    `${block} ${statement.heading}`,
   );
   if (
     winter &&
     /\b(?:clean |washed |sharp |dry )?(?:sand|grit)\b/.test(all) &&
-    /\b(?:use|spread|apply|with|only|traction|instead|safe|and)\b/.test(all) &&
+    /\b(?:use|spread|strewn|strew|apply|with|only|traction|footing|instead|safe|and)\b/.test(all) &&
     !/sandblast|aggregate|bed\b/.test(all)
   )
     facts.push(made('sand', 'sand'));

@@ -18,6 +18,9 @@ const cement = words(
   'dry sand and cement',
   'dry portland cement',
   'cement powder',
+  'cement dusted',
+  'mixture of cement and sand',
+  'mix of cement and sand',
   'dry material',
   'dusting',
   'driers',
@@ -28,6 +31,9 @@ const cement = words(
 );
 const spreading = words(
   'dust',
+  'strew',
+  'strewn',
+  'scatter',
   'dusting',
   'sprinkle',
   'spread',

@@ -1,5 +1,6 @@
 /** Exposure classes of four systems, told apart from fly-ash classes, floor numbers, strengths and standards; and freezing in words. */
 import type { NamedFact } from '../../../rules/model/fact.ts';
+import { localSubject } from '../local-scope.ts';
 import { type Statement, said, trimmed } from '../statement.ts';
 import { allWords, sentenceWords } from './act.ts';
 
@@ -27,6 +28,7 @@ export function exposureClasses(statement: Statement): NamedFact[] {
   return read.map((each) => ({
     kind: 'exposure-class',
     ...said(statement, each, classForce(statement)),
+    subject: localSubject(statement, each, read),
     value: each.value,
     of: each.system,
   }));
@@ -82,6 +84,7 @@ function american(tokens: Tokens, at: number): Read | undefined {
 function canadian(tokens: Tokens, at: number): Read | undefined {
   const letter = capitalText(tokens, at);
   if (!/^(?:c|f|a|s|n)$/.test(letter) || tokens[at + 1]?.text !== '-' || tokens[at + 1]?.spaced) return undefined;
+  if (letter === 'n' && tokens[at + 2]?.text === 'cf') return { value: 'N-CF', system: 'csa', from: at, to: at + 3 };
   if (letter === 'c' && tokens[at + 2]?.text === 'xl') return { value: 'C-XL', system: 'csa', from: at, to: at + 3 };
   const digit = digitAt(tokens, at + 2, 4);
   if (digit === undefined || digit === 0 || !endsThere(tokens, at + 3) || letter === 'n') return undefined;

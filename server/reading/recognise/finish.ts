@@ -7,6 +7,7 @@ import { type Found, Phrases } from '../phrases.ts';
 import { isAside, type Statement, said, spanOf, wordsOf } from '../statement.ts';
 import { finishWords } from '../words/finishes.ts';
 import { finishCodes } from './finish-codes.ts';
+import { isWettingBroom } from './surface-water.ts';
 
 const operations = new Phrases(finishWords);
 
@@ -46,10 +47,14 @@ interface Group {
 
 const whose = ({ elements, exterior }: Subject): string => `${elements.map(({ name }) => name)} ${exterior}`;
 
+const continuing = /^(?:then|next|finally|afterwards|immediately|after|following)$/;
+
 /** Sentences that go on with "then", "next" or "finally" belong to the finish begun before them. */
 function groupKey(statement: Statement, statements: readonly Statement[]): number {
   const opening = statement.tokens[statement.sentence.from]?.text ?? '';
-  if (!/^(?:then|next|finally|afterwards|immediately)$/.test(opening)) return statement.sentence.from;
+  const second = statement.tokens[statement.sentence.from + 1]?.text ?? '';
+  const goesOn = continuing.test(opening) || (opening === 'the' && second === 'final');
+  if (!goesOn) return statement.sentence.from;
   const before = statements.findLast(({ sentence }) => sentence.from < statement.sentence.from);
   return before ? groupKey(before, statements) : statement.sentence.from;
 }
@@ -58,7 +63,26 @@ function stepsOf(statement: Statement): Found<FinishStep | 'none'>[] {
   const { from, to } = statement.predication;
   const found = operations.in(statement.tokens, from, to).filter(({ meaning }) => meaning !== 'none');
   // "before floating", "ahead of the broom", "while trowelling" only time something else; "after floating" is a step that came first.
-  return found.filter((step) => !isTiming(statement, step));
+  const done = found.filter((step) => !isTiming(statement, step)).map((step) => byMachine(statement, step));
+  // Wetting a broom is no brooming.
+  const brooms = isWettingBroom(statement) ? done.filter(({ meaning }) => meaning !== 'broom') : done;
+  return [...brooms, ...draggedBurlap(statement)];
+}
+
+/** A float on a machine is a power float. */
+function byMachine({ tokens, predication }: Statement, step: Found<FinishStep | 'none'>): Found<FinishStep | 'none'> {
+  const machine =
+    step.meaning === 'float' && tokens.slice(predication.from, predication.to).some(({ stem }) => stem === 'machin');
+  return machine ? { ...step, meaning: 'power float' } : step;
+}
+
+/** "Drag the surface lengthwise with damp burlap." */
+function draggedBurlap({ tokens, predication }: Statement): Found<FinishStep>[] {
+  const at = tokens.findIndex(
+    ({ stem }, index) => predication.from <= index && index < predication.to && stem === 'drag',
+  );
+  const burlap = tokens.findIndex(({ text }, index) => at < index && index < predication.to && text === 'burlap');
+  return 0 <= at && at < burlap && 1 < burlap - at ? [{ meaning: 'burlap drag', from: at, to: burlap + 1 }] : [];
 }
 
 function isTiming({ tokens, predication }: Statement, { from }: Found<unknown>): boolean {

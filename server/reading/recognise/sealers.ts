@@ -60,10 +60,7 @@ const subjects: readonly (readonly [SealerInsteadOf, RegExp])[] = [
 
 function insteadOf(statement: Statement): SealerInsteadOf | undefined {
   const sentence = sentenceWords(statement);
-  if (
-    statement.predication.force === 'ban' ||
-    /\b(?:does not|do not|not (?:waive|replace|excuse)|in addition|also required|never|no sealer)\b/.test(sentence)
-  )
+  if (/\b(?:does not|do not|not (?:waive|replace|excuse)|in addition|also required|never|no sealer)\b/.test(sentence))
     return undefined;
   const replaced =
     /\b(?:in lieu of|instead of|in place of|as (?:an )?(?:alternative|alternate|substitute) (?:to|for)|stand in for|omitted|omit|waived?|not (?:needed|required)|replaces?|substitute\w*|makes? up for)\b/.exec(

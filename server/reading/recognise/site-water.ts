@@ -63,7 +63,7 @@ const others = words(
   'face',
 );
 const limited =
-  /\b(?:withheld|design water|maximum w|w ?\/ ?c|water ?- ?cement|not exceed|within the|up to the|approved mix|specified w|no more than|design mix|mix design|mixture design|c94)\b/;
+  /\b(?:withheld|design water|maximum w|w ?\/ ?c|water ?- ?cement|not exceed|not beyond|within the|up to the|approved mix|specified w|no more than|design mix|mix design|mixture design|c94)\b/;
 const once =
   /\b(?:once|one time|one-time|single|before discharge|prior to discharge|before any concrete is discharged|before unloading|one addition|only one|at the start)\b/;
 

@@ -42,7 +42,8 @@ function roleOf({ name }: Designation, statement: Statement): StandardRole {
   return testMethods.test(name) ? 'test' : 'material';
 }
 
-const agencies = /\bstandard specifications?\b/;
+const agencies =
+  /\bstandard specifications?\b|\b(?:department of transportation|dot|state|state highway) specifications?\b/;
 const agencyWords =
   /\b(?:state|dot|department of transportation|transportation|highway|road|roads|bridge|agency|agency's|city|county|municipal|public works|provincial|ministry|district|commission|turnpike|division of highways)\b/;
 const theirWork =

@@ -33,8 +33,9 @@ export function surfaceWater(statement: Statement): ActFact[] {
 
 function touchesSurface(statement: Statement): boolean {
   if (/\b(?:absorb|take up|blot|soak up|dry up)\w*\b.{0,30}\bwater\b/.test(allWords(statement))) return false;
-  const isBan = statement.predication.force === 'ban';
   const main = mainWords(statement);
+  if (/\b(?:rins|shak|clean)\w* (?:\w+ ){0,3}(?:broom|brush|tool|trowel)/.test(main)) return false;
+  const isBan = statement.predication.force === 'ban';
   const hasSurface = holds(surfaces, statement) || 0 < statement.named.elements.length;
   if (wetting.test(main) && hasSurface && !holds(otherLiquid, statement)) return true;
   if (!/\bwater\b|\bhose\b/.test(main)) return false;
@@ -77,11 +78,17 @@ const brooms = words(
   'dampened brush',
 );
 
-function wettedBroom(statement: Statement): ActFact | undefined {
+/** "dip the broom in water", "a wet broom", "nor the broom dipped": the broom is what is wetted. */
+export function isWettingBroom(statement: Statement): boolean {
   const main = mainWords(statement);
-  const dipped =
-    /\b(?:dip|wet|dampen|moisten|rinse)\w* (?:the |a |each |his |their )?(?:broom|brush)/.test(main) &&
-    !/clean/.test(main);
-  if (!dipped && !holds(brooms, statement)) return undefined;
+  if (/clean|rinse/.test(main)) return false;
+  return dipping.test(main) || dipped.test(main) || holds(brooms, statement);
+}
+
+const dipping = /\b(?:dip|wet|dampen|moisten)(?:ping|ting|ing|s)? (?:the |a |each |his |their )?(?:broom|brush)/;
+const dipped = /\b(?:broom|brush)(?:es|s)? (?:\w+ ){0,3}(?:dipped|wetted|wet|dampened|moistened)\b/;
+
+function wettedBroom(statement: Statement): ActFact | undefined {
+  if (!isWettingBroom(statement)) return undefined;
   return actFact('surface-water', { verb: 'wet', object: 'broom', material: 'water', tool: 'broom' }, statement);
 }

@@ -3,6 +3,7 @@ import { wcmOfGallonsPerSack } from '../../../rules/formulas/water-per-sack.ts';
 import type { ValueFact } from '../../../rules/model/fact.ts';
 import type { Measure } from '../../../rules/model/measure.ts';
 import { type Owned, type Statement, wordsOf } from '../statement.ts';
+import { sentenceWords } from './act.ts';
 import { bottom, property, top, valueFact } from './property.ts';
 
 /** A ratio is written with its decimals; "air category 1" beside it is none. */
@@ -33,6 +34,8 @@ function fromGallons(value: Owned, statement: Statement): ValueFact[] {
 
 /** "6.25 gal. (max.) per bag": the bound stands inside the unit. */
 const isPerSack = (value: Owned, statement: Statement): boolean =>
+  (/\b(?:one|a|each) (?:94 ?-? ?(?:pound|lb\.?) )?(?:sack|bag)\b/.test(sentenceWords(statement)) &&
+    /\bwater\b/.test(sentenceWords(statement))) ||
   /^[\s).]*(?:of (?:mixing )?water )?(?:per|to (?:the|each|one)|for each) (?:\d+[\s-]*(?:lb|pound)\.? )?(?:sack|bag)/i.test(
     wordsOf(statement, { from: value.to, to: value.to + 9 }),
   );

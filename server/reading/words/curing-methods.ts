@@ -8,6 +8,9 @@ export const curingMethodWords: readonly (readonly [CuringManner, readonly strin
       'wet burlap',
       'saturated burlap',
       'burlap',
+      'sacking',
+      'wet sacking',
+      'sacks',
       'wet mats',
       'cotton mats',
       'absorptive cover',
@@ -34,6 +37,8 @@ export const curingMethodWords: readonly (readonly [CuringManner, readonly strin
     'water',
     [
       'ponding',
+      'pond',
+      'pond water',
       'moist cure',
       'moist curing',
       'moisture curing',
@@ -73,6 +78,8 @@ export const curingMethodWords: readonly (readonly [CuringManner, readonly strin
     'sheet',
     [
       'polyethylene',
+      'polythene',
+      'polythene sheeting',
       'polyethylene sheet',
       'polyethylene sheeting',
       'plastic sheet',

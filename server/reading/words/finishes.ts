@@ -80,7 +80,7 @@ export const finishWords: readonly (readonly [FinishStep | 'none', readonly stri
       'hair brush',
     ],
   ],
-  ['power float', ['power float', 'machine float', 'power floating']],
+  ['power float', ['power float', 'machine float', 'power floating', 'float pans', 'float shoes']],
   ['bull-float', ['bull float', 'bullfloat', 'darby', 'bull floating']],
   [
     'float',
@@ -92,8 +92,6 @@ export const finishWords: readonly (readonly [FinishStep | 'none', readonly stri
       'metal float',
       'steel float',
       'floated',
-      'float pans',
-      'float shoes',
       'aluminum float',
       'sponge float',
       'swirl float',
