@@ -94,7 +94,7 @@ export function secondBound(
 ): void {
   let at = draft.to;
   while (/^(?:,|and|but|nor|or)$/.test(tokens[at]?.text ?? '')) at++;
-  const found = before.at(tokens, at) ?? (tokens[at - 1]?.text === 'nor' ? before.at(tokens, at - 1) : undefined);
+  const found = (tokens[at - 1]?.text === 'nor' && before.at(tokens, at - 1)) || before.at(tokens, at);
   if (!found || draft[found.meaning] !== undefined) return;
   const other = read(tokens, found.to);
   if (!other || (draft.unit !== undefined && other.unit !== undefined && !sameDimension(draft.unit, other.unit)))

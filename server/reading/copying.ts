@@ -17,7 +17,7 @@ export function copyText({ source, parsed, out }: Texts, start: number, end: num
     const [wanted, met] = [value[at] as string, parsed[from] as string];
     const reference = met === '&' ? referenceAt(parsed, from, value, at) : undefined;
     if (reference) {
-      for (let unit = 0; unit < reference.units; unit++) out[from + unit] = value[at + unit] ?? ' ';
+      for (let unit = 0; unit < reference.units; unit++) out[from + unit] = inLine(value[at + unit]);
       from += reference.length;
       at += reference.units;
     } else if (isEscape(parsed, from)) {
@@ -32,6 +32,9 @@ export function copyText({ source, parsed, out }: Texts, start: number, end: num
     else from += 1;
   }
 }
+
+/** A line end by its number moves no line of the source. */
+const inLine = (decoded = ' '): string => (isLineEnd(decoded) ? ' ' : decoded);
 
 /** The parser saw a blank in place of a delimiter too many; brackets and blanks to fill in are wording all the same. */
 const asWritten = (written: string, wanted: string): string => (/[[\]_<]/.test(written) ? written : wanted);

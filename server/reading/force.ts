@@ -92,6 +92,8 @@ function describes(tokens: readonly Token[], from: number, to: number, inside: (
   for (let at = from; at < to; at++) {
     const { text, kind, stem } = tokens[at] as Token;
     if (kind !== 'word' || inside(at)) continue;
+    // "have the plant add …"
+    if (seen === 0 && text === 'have') return false;
     if (imperatives.has(stem) && seen++ < 2) return false;
     if (describing.has(text)) return true;
     seen++;

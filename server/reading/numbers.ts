@@ -15,8 +15,15 @@ export function numberAt(tokens: readonly Token[], at: number): NumberRead | und
   const token = tokens[at];
   if (!token) return undefined;
   if (token.kind === 'number') return figures(tokens, at, token);
+  if (isOneWeek(tokens, at)) return { value: 1, to: at + 1 };
   return token.kind === 'word' ? doubled(tokens, inWords(tokens, at)) : undefined;
 }
+
+/** "for a week"; "twice a week" counts something else. */
+const isOneWeek = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'a' &&
+  tokens[at + 1]?.text === 'week' &&
+  /^(?:for|least|about|of|within)$/.test(tokens[at - 1]?.text ?? '');
 
 function figures(tokens: readonly Token[], at: number, token: Token): NumberRead {
   const simple = fraction(tokens, at);

@@ -10,11 +10,12 @@ export function outlineItems(outline: Outline, text: string): OutlineItem[] {
   const loose = articles
     .filter(({ start }) => !outline.parts.some((part) => part.start <= start))
     .map((article) => articleItem(article, text));
-  const inside = [...loose, ...parts];
-  if (!outline.section && !outline.title) return inside;
+  const all = [...loose, ...parts];
+  if (!outline.section && !outline.title) return all;
   const name = [outline.section, outline.title].filter(Boolean).join(' ');
   const { titleStart, titleEnd } = outline;
   return [
+    ...all.filter((item) => item.start < titleStart),
     {
       kind: 'section',
       place: outline.section ?? '',
@@ -26,7 +27,7 @@ export function outlineItems(outline: Outline, text: string): OutlineItem[] {
       titleStart,
       titleEnd,
       region: regionOf(name),
-      children: inside,
+      children: all.filter((item) => titleStart <= item.start),
     },
   ];
 }

@@ -43,7 +43,7 @@ export function statementsOf(
     let lead: ScopeLevel[] = [{ by: 'words', named: own }];
     return sentence.predications.map((predication) => {
       const made = statement(passage, sentence, predication, lead, meanings, values);
-      if (isLead(passage, predication, made.named)) lead = [{ by: 'heading', named: made.named }];
+      if (isLead(passage, predication, made.named)) lead = [{ by: 'heading', named: made.named, heads: true }];
       return made;
     });
   });

@@ -8,13 +8,15 @@ import type { Token } from './tokens.ts';
 export interface ScopeLevel {
   readonly by: Subject['by'];
   readonly named: Named;
+  /** Words before a colon in the same sentence: they head what follows however plain they are. */
+  readonly heads?: true;
 }
 
 /** The first level that names an element gives the elements; the first that says in or out of doors gives that. */
 export function subjectFrom(levels: readonly ScopeLevel[]): Subject {
   const naming = levels.filter(({ named }) => 0 < named.elements.length || 0 < named.mixtures.length);
   const chosen =
-    naming.find(({ named }) => !isVague(named)) ??
+    naming.find(({ named, heads }) => heads || !isVague(named)) ??
     naming.find(({ named }) => named.elements.every(({ label }) => label.endsWith('s')));
   const exterior = levels.find(({ named }) => named.exterior !== 'unknown')?.named.exterior ?? 'unknown';
   return {

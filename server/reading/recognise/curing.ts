@@ -154,7 +154,7 @@ function isLaid(statement: Statement, manner: CuringManner, main: string): boole
   if (manner === 'listed') return /\bcur(?:e|ed|ing)\b/.test(main);
   if (manner === 'approved') return /\bcur(?:e|ed|ing)\b/.test(sentenceWords(statement));
   if (/^water$|^compound$/.test(main.trim())) return inCuring;
-  if (manner === 'water' && !/\b(?:moist\w*|wet|damp|ponding|sprinkl\w*|soaker)\b/.test(main))
+  if (manner === 'water' && !/\bpond (?:the|water)|\b(?:moist\w*|wet|damp|ponding|sprinkl\w*|soaker)\b/.test(main))
     return listItem && inCuring && statement.block.parent !== undefined;
   if (manner === 'insulated cover') return inCuring || /\bcur/.test(sentenceWords(statement));
   if (manner === 'compound' && statement.region === 'materials') return true;

@@ -82,7 +82,10 @@ function draggedBurlap({ tokens, predication }: Statement): Found<FinishStep>[] 
     ({ stem }, index) => predication.from <= index && index < predication.to && stem === 'drag',
   );
   const burlap = tokens.findIndex(({ text }, index) => at < index && index < predication.to && text === 'burlap');
-  return 0 <= at && at < burlap && 1 < burlap - at ? [{ meaning: 'burlap drag', from: at, to: burlap + 1 }] : [];
+  const parted = tokens.slice(at + 1, burlap).some(({ text }) => /^(?:or|and|hose)$/.test(text));
+  return 0 <= at && at < burlap && 1 < burlap - at && !parted
+    ? [{ meaning: 'burlap drag', from: at, to: burlap + 1 }]
+    : [];
 }
 
 function isTiming({ tokens, predication }: Statement, { from }: Found<unknown>): boolean {

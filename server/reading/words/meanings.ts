@@ -177,7 +177,10 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
       'air pressure',
       'water pressure',
       'line pressure',
-      'steel',
+      'reinforcing steel',
+      'structural steel',
+      'steel bars',
+      'steel reinforcement',
       'crushing of brick',
       'bearing',
       'soil',
@@ -425,6 +428,7 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
   ],
   [ours('coverage', ['coverage']), ['coverage', 'rate', 'application rate', 'apply', 'curing compound']],
   // Other people's values.
+  [other([]), ['fall below', 'falls below', 'fall short']],
   [
     other(['share', 'content']),
     [
