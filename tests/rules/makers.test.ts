@@ -1,9 +1,11 @@
 /** What the makers do for every rule: one voice for a silence, the specific over the general, the worst first. */
 import { describe, expect, test } from 'vitest';
+import { rules } from '../../rules/index.ts';
 import { fitted, named, protecting, quoted } from '../../rules/kinds/define.ts';
 import type { Fact } from '../../rules/model/fact.ts';
+import type { SectionDocument } from '../../rules/model/specification.ts';
 import { found } from './levels.ts';
-import { about, act, article, element, floor, type Made, name, value, walk } from './made.ts';
+import { about, act, article, context, element, floor, type Made, name, path, value, walk } from './made.ts';
 
 const ramp = element('curb ramps', 'ramp', [{ kind: 'outdoor-noun', words: 'curb ramp', place: '' }]);
 const f3 = name('exposure-class', 'F3');
@@ -48,6 +50,24 @@ describe('a silence', () => {
     const said = (id: string, part?: number) => found(id, design(part)).length;
     expect([said('strength-missing'), said('strength-missing', 3)]).toEqual([0, 0]);
     expect([said('curing-missing'), said('curing-missing', 3)]).toEqual([0, 1]);
+  });
+
+  test('of a pair of sections is told once, where the work is', () => {
+    const mixtures = [article('mixtures', '2.01')];
+    const alone = context({ elements: [walk({ documents: [path, 'paving.md'] })], articles: mixtures });
+    const [first] = alone.specification.documents;
+    const finishing = { ...article('finishing', '3.04'), titleSpan: { path: 'paving.md', start: 5, end: 9 } };
+    const paving = { ...(first as SectionDocument), path: 'paving.md', articles: [finishing] };
+    const pair = { ...alone, specification: { ...alone.specification, documents: [first as SectionDocument, paving] } };
+    const said = (id: string) => [...(rules.find((rule) => rule.id === id)?.check(pair) ?? [])];
+    expect(said('surface-water-ban-missing').map(({ at }) => at)).toEqual([finishing.titleSpan]);
+    expect(said('w-cm-missing').map(({ at }) => at)).toEqual([mixtures[0]?.titleSpan]);
+  });
+
+  test('shows the working of a value, and none for a clause', () => {
+    const [ratio] = found('w-cm-missing', { elements: [walk()] });
+    const [curing] = found('curing-missing', { elements: [walk()] });
+    expect([ratio?.steps?.length, curing?.steps]).toEqual([expect.any(Number), undefined]);
   });
 
   test('is none in a file that is no concrete work', () => {
@@ -108,6 +128,14 @@ describe('a practice', () => {
     const ban = sprinkle({ force: 'ban', ...about(walk()) });
     const [finding] = found('water-added-to-surface', { elements: [walk(), ramp], facts: [sprinkle(), ban] });
     expect(finding?.elements.map(({ label }) => label)).toEqual(['curb ramps']);
+  });
+
+  test('that is allowed for the element itself counts, whatever is banned beside it', () => {
+    const own = sprinkle(about(walk()));
+    const ban = sprinkle({ force: 'ban', ...about(walk()) });
+    expect(found('water-added-to-surface', { elements: [walk()], facts: [own, ban] })).toHaveLength(1);
+    const general = sprinkle();
+    expect(found('water-added-to-surface', { elements: [walk()], facts: [general, own] })).toHaveLength(2);
   });
 
   test('is milder indoors', () => {

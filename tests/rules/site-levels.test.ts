@@ -1,7 +1,7 @@
 /** Rules on finishing and on winter, on facts made by hand: at which level they speak, and where they keep silent. */
 import { describe, expect, test } from 'vitest';
 import type { ActFact } from '../../rules/model/fact.ts';
-import { levels } from './levels.ts';
+import { found, levels } from './levels.ts';
 import { about, act, article, element, floor, type Made, name, value, walk } from './made.ts';
 
 const outdoors = { kind: 'outdoor-noun', words: 'exterior', place: '' } as const;
@@ -172,4 +172,16 @@ test('a ban that ends, a ban for ever, and a ban of one salt', () => {
   expect(said({ material: 'de-icer' })).toEqual([]);
   expect(said({})).toEqual([]);
   expect(said({ material: 'magnesium chloride' })).toEqual(['should']);
+});
+
+test('what is not known is asked', () => {
+  const detail = (rule: string, made: Made) => found(rule, made)[0]?.detail ?? '';
+  expect(detail('deicer-hold-off-missing', { elements: [walk()] })).toContain('whether de-icers will be used');
+  expect(detail('deicer-hold-off-missing', { elements: [walk()], project: { deicers: 'yes' } })).not.toContain(
+    'whether de-icers',
+  );
+  const facts = [act('accelerator', { verb: 'use', material: 'chloride' }, { force: 'permit' })];
+  expect(detail('calcium-chloride-allowed', { elements: [walk()], facts })).toContain('reinforced is not said');
+  const plain = walk({ traits: new Set(['plain']) });
+  expect(detail('calcium-chloride-allowed', { elements: [plain], facts })).toBe('');
 });
