@@ -2,7 +2,7 @@
 
 interface Texts {
   readonly source: string;
-  /** The text as the parser saw it, where surplus delimiters are blank. */
+  /** The text as the parser saw it, without surplus delimiters. */
   readonly parsed: string;
   readonly out: string[];
 }
@@ -25,7 +25,7 @@ export function copyText({ source, parsed, out }: Texts, start: number, end: num
       from += 2;
       at += 1;
     } else if (met === wanted || (met === '\0' && wanted === '\ufffd')) {
-      out[from] = asWritten(source[from] as string, wanted);
+      out[from] = source[from] === met ? wanted : asWritten(source[from] as string);
       from += 1;
       at += 1;
     } else if (isLineEnd(met) && !isLineEnd(wanted)) at += 1;
@@ -36,8 +36,8 @@ export function copyText({ source, parsed, out }: Texts, start: number, end: num
 /** A line end by its number moves no line of the source. */
 const inLine = (decoded = ' '): string => (isLineEnd(decoded) ? ' ' : decoded);
 
-/** The parser saw a blank in place of a delimiter too many; brackets and blanks to fill in are wording all the same. */
-const asWritten = (written: string, wanted: string): string => (/[[\]_<]/.test(written) ? written : wanted);
+/** The parser was not shown a delimiter too many; brackets and blanks to fill in are wording all the same. */
+const asWritten = (written: string): string => (/[[\]_<]/.test(written) ? written : ' ');
 
 /** Code keeps its words as they stand; only its ticks are markup. */
 export function copyCode(source: string, out: string[], start: number, end: number): void {

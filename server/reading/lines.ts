@@ -2,11 +2,12 @@
 import { furnitureAmong, sectionIn } from './furniture.ts';
 import type { Root, RootContent } from './markdown.ts';
 import type { Masked } from './mask.ts';
+import { notesAmong } from './notes.ts';
 
 export interface Line {
   readonly start: number;
   readonly end: number;
-  readonly kind: 'text' | 'blank' | 'heading' | 'row' | 'furniture';
+  readonly kind: 'text' | 'blank' | 'heading' | 'row' | 'furniture' | 'note';
   /** Depth of a Markdown heading. */
   readonly depth: number;
   /** Wording of the line, from its first to its last character that is not blank. */
@@ -33,7 +34,7 @@ export interface Lines {
   readonly lines: readonly Line[];
   readonly rows: ReadonlyMap<number, TableRow>;
   readonly furniture: number;
-  /** The masked text with page furniture blank too. */
+  /** The masked text with page furniture and notes to editors blank too. */
   readonly text: string;
   /** Section number in the running heads, where they carry one. */
   readonly runningSection?: string;
@@ -48,12 +49,21 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
     if (row) rows.set(start, row);
   }
   const furniture = furnitureAmong(spans.map(([start, end]) => (rows.has(start) ? '' : text.slice(start, end).trim())));
+  const notes = notesAmong(spans.map(([start, end]) => source.slice(start, end)));
   const lines = spans.map(([start, end], at): Line => {
     const words = text.slice(start, end);
     const textStart = start + words.length - words.trimStart().length;
     const textEnd = Math.max(textStart, start + words.trimEnd().length);
     const depth = headings.get(start) ?? 0;
-    const kind = furniture.has(at) ? 'furniture' : rows.has(start) ? 'row' : 0 < depth ? 'heading' : 'text';
+    const kind = notes.has(at)
+      ? 'note'
+      : furniture.has(at)
+        ? 'furniture'
+        : rows.has(start)
+          ? 'row'
+          : 0 < depth
+            ? 'heading'
+            : 'text';
     return { start, end, kind: words.trim() === '' ? 'blank' : kind, depth, textStart, textEnd };
   });
   const heads = lines.filter(({ kind }) => kind === 'furniture').map(({ start, end }) => text.slice(start, end));
@@ -62,15 +72,15 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
     rows,
     furniture: heads.length,
     runningSection: sectionIn(heads),
-    text: withoutFurniture(text, lines),
+    text: withoutAsides(text, lines),
   };
 }
 
-function withoutFurniture(text: string, lines: readonly Line[]): string {
+function withoutAsides(text: string, lines: readonly Line[]): string {
   const parts: string[] = [];
   let from = 0;
   for (const { kind, start, end } of lines) {
-    if (kind !== 'furniture') continue;
+    if (kind !== 'furniture' && kind !== 'note') continue;
     parts.push(text.slice(from, start), ' '.repeat(end - start));
     from = end;
   }

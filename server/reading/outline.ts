@@ -79,7 +79,7 @@ class Builder {
   }
 
   take(line: Line): void {
-    if (line.kind === 'blank' || line.kind === 'furniture') {
+    if (line.kind === 'blank' || line.kind === 'furniture' || line.kind === 'note') {
       this.#gap = true;
       return;
     }
