@@ -1,5 +1,6 @@
 /** The text as lines: what each line is before any numbering is understood, with page furniture taken out. */
 import { furnitureAmong, sectionIn } from './furniture.ts';
+import { looseRows } from './loose-rows.ts';
 import type { Root, RootContent } from './markdown.ts';
 import type { Masked } from './mask.ts';
 import { notesAmong } from './notes.ts';
@@ -44,10 +45,7 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
   const { headings, rows } = structure(tree);
   const text = masked.text;
   const spans = [...splitLines(source)];
-  for (const [start, end] of spans) {
-    const row = rows.get(start) ?? looseRow(text, start, end);
-    if (row) rows.set(start, row);
-  }
+  for (const row of looseRows(text, spans)) if (!rows.has(row.start)) rows.set(row.start, row);
   const furniture = furnitureAmong(spans.map(([start, end]) => (rows.has(start) ? '' : text.slice(start, end).trim())));
   const notes = notesAmong(spans.map(([start, end]) => source.slice(start, end)));
   const lines = spans.map(([start, end], at): Line => {
@@ -122,11 +120,3 @@ const cellOf = (node: RootContent | { position?: RootContent['position'] }): Cel
 
 const lineStart = (node: RootContent | { position?: RootContent['position'] }): number =>
   (node.position?.start.offset ?? 0) - ((node.position?.start.column ?? 1) - 1);
-
-function looseRow(text: string, start: number, end: number): TableRow | undefined {
-  const line = text.slice(start, end);
-  if (!/^\s*\|.+\|\s*$/.test(line) || /^[\s|:-]+$/.test(line)) return undefined;
-  const bars = [...line.matchAll(/\|/g)].map(({ index }) => start + index);
-  const cells = bars.slice(0, -1).map((bar, at) => ({ start: bar + 1, end: bars[at + 1] as number }));
-  return { start, end, cells, header: [] };
-}
