@@ -28,6 +28,7 @@ function documentOf(reading: Reading): SectionDocument {
     newArticles: reading.newArticles,
     facts,
     unread: reading.unread,
+    signs: reading.signs,
     clauses: reading.clauses,
     designStandard: designOrders <= reading.toDesigner,
     handsTo: handsTo(facts, reading.section),

@@ -30,8 +30,9 @@ function articleAfter(source: string, article: ArticleText, all: readonly Articl
   if (!match) return undefined;
   const number = `${match[1]}${String(Number(match[2]) + 1).padStart((match[2] as string).length, '0')}`;
   const eol = lineEndOf(source);
-  const start = startOfLine(source, article.titleStart);
-  const head = source.slice(start, article.titleStart).replace(article.number, number);
+  const lead = source.slice(startOfLine(source, article.titleStart), article.titleStart);
+  // A title that a conversion left inside a line has other words before it.
+  const head = longestHead < lead.length ? `${number} ` : lead.replace(article.number, number);
   const last = article.blocks.at(-1);
   const at = endOfLine(source, last ? article.start + last.end : article.titleEnd);
   const capitals = article.title === article.title.toUpperCase();
@@ -54,6 +55,9 @@ function endOfLine(source: string, at: number): number {
   return ends.length === 0 ? source.length : Math.min(...ends);
 }
 
+/** Marks, label and blanks before the words of a line are never longer. */
+const longestHead = 24;
+
 /** What stands in the line before the paragraph's words, with the next label in place of its own. */
 function headOf(source: string, article: ArticleText, block: Block, next: string): string {
   const start = article.start + block.start;
@@ -61,7 +65,7 @@ function headOf(source: string, article: ArticleText, block: Block, next: string
   const bare = block.label.replace(/[()]/g, '');
   const at = head.lastIndexOf(bare);
   // A label inside a line has other words before it: the new paragraph opens its own line.
-  if (at < 0 || 24 < head.length) return `${next}. `;
+  if (at < 0 || longestHead < head.length) return `${next}. `;
   return head.slice(0, at) + next.replace(/[()]/g, '') + head.slice(at + bare.length);
 }
 

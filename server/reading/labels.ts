@@ -62,7 +62,7 @@ export function labelOfLine(raw: string, previous: ReadonlyMap<LabelKind, number
   // Emphasis, heading signs, tags and escapes around a label are not part of it: read a lean copy, map its width back.
   const kept: number[] = [];
   let lean = '';
-  for (let at = 0; at < raw.length && kept.length < longest; ) {
+  for (let at = 0; at < Math.min(raw.length, mostMarkup) && kept.length < longest; ) {
     const blank = lengthAt(blankByName, raw, at);
     const skipped = blank === 0 ? decoration(raw, at) : 0;
     if (skipped === 0) {
@@ -76,8 +76,9 @@ export function labelOfLine(raw: string, previous: ReadonlyMap<LabelKind, number
   return label && { ...label, width: kept[indent + label.width] ?? raw.length };
 }
 
-/** Characters of a line in which its label is looked for. */
+/** Characters of a line in which its label is looked for, without and with the markup around it. */
 const longest = 60;
+const mostMarkup = 240;
 
 const skippedWhole = /<!--.*?-->|<\/?(?:b|strong|i|em|u|p|span|font|a)\b[^<>]{0,80}>/iy;
 const blankByName = /&(?:nbsp|#160|#xa0);/iy;

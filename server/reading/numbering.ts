@@ -169,7 +169,13 @@ const seconds: Readonly<Partial<Record<LabelKind, RegExp>>> = {
   '(a)': /[.:;,]\s{1,4}\(b\) /,
 };
 
+/** Could one of these words be a label? Quickly said, and never wrongly denied. */
+export function mayHoldLabel(text: string): boolean {
+  candidate.lastIndex = 0;
+  return candidate.test(text);
+}
+
 /** How far behind a first label its second is looked for. */
-const reach = 4000;
+export const reach = 2000;
 
 const secondOf = (kind: LabelKind): RegExp | undefined => seconds[kind];

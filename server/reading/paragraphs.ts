@@ -1,7 +1,7 @@
 /** The paragraphs and table rows of one article as they come, line by line: their labels, places, parents and borders. */
 import type { Label, LabelKind } from './labels.ts';
 import type { Cell, TableRow } from './lines.ts';
-import { Numbering } from './numbering.ts';
+import { mayHoldLabel, Numbering, reach } from './numbering.ts';
 import type { ArticleText, Block } from './outline.ts';
 
 /** Stems over stems without labels that are kept: a text of colons must not nest without end. */
@@ -38,9 +38,13 @@ export class Paragraphs {
   /** A line without a label: the paragraph before it goes on, unless a gap came between and it is no half sentence. */
   unlabelled(start: number, end: number, hasGap: () => boolean): void {
     const block = this.#block;
-    if (block?.kind === 'paragraph' && (!hasGap() || this.#goesOn(block, start))) block.end = end - this.#article.start;
-    else this.#plain(start, end);
-    this.#splitInside();
+    if (block?.kind === 'paragraph' && (!hasGap() || this.#goesOn(block, start))) {
+      block.end = end - this.#article.start;
+      this.#splitInside(Math.max(block.start, start - this.#article.start - 2));
+    } else {
+      this.#plain(start, end);
+      this.#splitInside();
+    }
   }
 
   row(row: TableRow): void {
@@ -101,17 +105,22 @@ export class Paragraphs {
   /** Its last characters only: a paragraph may be very long. */
   #endOf = (block: Block): string => this.#wordsOf({ ...block, start: Math.max(block.start, block.end - 40) });
 
-  /** Labels inside a line: "… at dusk. 2. Broom square to traffic. 3. Cure." */
-  #splitInside(): void {
+  /** Labels inside a line: "… at dusk. 2. Broom square to traffic. 3. Cure." What stands before `added` was looked at before. */
+  #splitInside(added = this.#block?.start ?? 0): void {
+    // Words added without a label change nothing; with one, they may be the second that an earlier first waits for.
+    if (!mayHoldLabel(this.#text.slice(added + this.#article.start, (this.#block?.end ?? 0) + this.#article.start)))
+      return;
+    let from = Math.max(this.#block?.start ?? 0, added - reach);
     for (let block = this.#block; block; ) {
-      const found = this.#numbering.inside(this.#wordsOf(block));
+      const found = this.#numbering.inside(this.#wordsOf({ ...block, start: from }));
       if (!found) return;
+      const at = from + found.at;
+      const { end } = block;
+      block.end = at;
       const base = this.#article.start;
-      const end = block.end + base;
-      const at = block.start + base + found.at;
-      block.end = block.start + found.at;
-      this.#open(found.label, at + found.label.width, end, 0);
+      this.#open(found.label, base + at + found.label.width, base + end, 0);
       block = this.#block;
+      from = block?.start ?? 0;
     }
   }
 }

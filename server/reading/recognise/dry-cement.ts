@@ -1,5 +1,5 @@
 /** Dry cement and mixtures of it dusted on wet concrete; dry-shake hardeners are kept apart. */
-import { act, words } from './act.ts';
+import { act, allWords, words } from './act.ts';
 
 const cement = words(
   'dry cement',
@@ -23,6 +23,7 @@ const cement = words(
   'mix of cement and sand',
   'dry material',
   'dusting',
+  'dusting with',
   'driers',
   'powdered cement',
   'dry grout',
@@ -76,7 +77,11 @@ export const dryCement = act({
   kind: 'dry-cement',
   meets: [cement, spreading],
   unless: others,
-  act: () => ({ verb: 'spread', material: 'dry cement', object: 'surface' }),
+  // The dust that a broom sweeps up is none.
+  act: (statement) =>
+    /\bcement\b|\bdusting\b|\bdry m|\bdriers?\b|\bdry grout/.test(allWords(statement))
+      ? { verb: 'spread', material: 'dry cement', object: 'surface' }
+      : undefined,
 });
 
 const shake = words(
