@@ -2,14 +2,19 @@
 
 import { judgeAir } from '../formulas/air-acceptance.ts';
 import { isAirBelow } from '../formulas/comparison.ts';
+import { requiredAir } from '../formulas/required-air.ts';
+import type { AnyQuantity } from '../formulas/unit-twins.ts';
 import { needsAir } from '../kinds/air.ts';
 import { asked, classOf, severityOf, standing } from '../kinds/asked.ts';
+import type { InWords } from '../kinds/instead.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
 import { sayBand, sayShare } from '../kinds/say.ts';
 import type { View } from '../kinds/view.ts';
 import type { ValueFact } from '../model/fact.ts';
-import { asOf } from '../model/measure.ts';
+import { asOf, type Measure } from '../model/measure.ts';
+import { percent } from '../model/quantity.ts';
 import type { AirBand } from '../model/requirement.ts';
+import { airTolerance, commonestAggregate } from '../tables/air.ts';
 import { clauses } from '../tables/clauses.ts';
 
 export default limit({
@@ -109,8 +114,22 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!worst) return undefined;
   return {
     required: sayRequired(view, worst.band),
+    instead: rightAir(stated, worst.band, view.requirement?.aggregate !== undefined),
     severity: severityOf(view, low),
     detail: [leastSaid(worst.verdict.lowest, worst.band), standing(view, low)].filter(Boolean).join(' '),
+  };
+}
+
+const usualAir = requiredAir({ class: 'F3', edition: 'aci-318-19', aggregate: commonestAggregate.value }).value;
+
+/** A floor stays a floor; a target gets its tolerance. */
+function rightAir({ min, max }: Measure<'share'>, band: AirBand, isOneSize: boolean): AnyQuantity | InWords {
+  if (min !== undefined && max === undefined) return percent(band.low);
+  if (band.byRange) return { words: sayBand(band), bare: `${band.low} to ${band.high}` };
+  const target = isOneSize ? band.target : `[${usualAir.target}]`;
+  return {
+    words: `${target} percent, plus or minus ${airTolerance.value} percentage points`,
+    bare: `${target} ± ${airTolerance.value}`,
   };
 }
 

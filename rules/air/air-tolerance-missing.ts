@@ -82,7 +82,15 @@ B. Batch, mix and deliver concrete in accordance with ASTM C94.
 
 function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!isBareTarget(fact) || view.every('air-content').some(givesBand)) return undefined;
-  return { required: `± ${airTolerance.value} percentage points`, severity: 'should' };
+  const { asWritten } = fact.value;
+  return {
+    required: `± ${airTolerance.value} percentage points`,
+    instead: {
+      words: `${asWritten}, plus or minus ${airTolerance.value} percentage points`,
+      bare: `${asWritten} ± ${airTolerance.value}`,
+    },
+    severity: 'should',
+  };
 }
 
 const isBareTarget = ({ value: { target, plus, minus, min, max } }: ValueFact): boolean =>

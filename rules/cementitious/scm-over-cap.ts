@@ -8,6 +8,7 @@ import { sayShare } from '../kinds/say.ts';
 import type { View } from '../kinds/view.ts';
 import type { ValueFact } from '../model/fact.ts';
 import { highest, lowest } from '../model/measure.ts';
+import { percent } from '../model/quantity.ts';
 import type { Limits, ScmCap } from '../model/requirement.ts';
 import { clauses } from '../tables/clauses.ts';
 
@@ -98,6 +99,7 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!first) return undefined;
   return {
     required: sayShare(first.value),
+    instead: percent(first.value),
     severity: severityOf(view, over),
     detail: standing(view, over) || undefined,
   };

@@ -6,6 +6,7 @@ import { limit, type Shortfall } from '../kinds/limit.ts';
 import type { View } from '../kinds/view.ts';
 import type { CuringManner, CuringOf } from '../model/acts.ts';
 import type { ValueFact } from '../model/fact.ts';
+import { quantity } from '../model/quantity.ts';
 import { clauses } from '../tables/clauses.ts';
 
 export default limit({
@@ -102,6 +103,7 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!way || !isShorter(daysOf(way), days) || fact !== decisive(way) || filmGoesOn(way, fact)) return undefined;
   return {
     required: `${days} days`,
+    instead: quantity(days, 'd'),
     severity: 'must',
     detail: `Days count at ${bothUnits(curingAsked(view).temperature)} or above.`,
   };

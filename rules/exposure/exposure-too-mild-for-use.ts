@@ -100,10 +100,12 @@ function* mildClasses(view: View): Iterable<Clash> {
 
 function clashOf(view: View, fact: NamedFact, system: ExposureSystem): Clash {
   const { cue } = view.element.salted;
+  const required = classUnderSalts(view, system);
   return {
     fact,
     found: fact.value,
-    required: classUnderSalts(view, system),
+    required,
+    instead: required,
     against: cue?.span ? [{ at: cue.span, message: `"${cue.words}"` }] : [],
     severity: view.saltedByText === 'yes' ? 'must' : 'should',
   };

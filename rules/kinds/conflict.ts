@@ -2,7 +2,7 @@
 import type { Fact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Because, Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, type Stated, surestFirst, unitless } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** The statement to change and what it stands against. */
@@ -10,6 +10,8 @@ export interface Clash {
   readonly fact: Fact;
   readonly found: string;
   readonly required?: string;
+  /** Words that would stand in place of the fact's own; the rule's clause where none are given. */
+  readonly instead?: string;
   readonly against: readonly Because[];
   readonly severity?: Severity;
 }
@@ -49,6 +51,10 @@ function finding(rule: Conflict, clash: Clash, views: readonly View[]): RuleFind
     elements,
     because: clash.against,
     severity: clash.severity,
-    remedy: { kind: 'replace', span: clash.fact.spans[0], clause: rule.clause },
+    remedy: {
+      kind: 'replace',
+      span: clash.fact.spans[0],
+      clause: clash.instead === undefined ? rule.clause : unitless(clash.instead),
+    },
   };
 }

@@ -1,15 +1,19 @@
 /** The maker for values: a number in the text against a number that the documents require. */
+import type { AnyQuantity } from '../formulas/unit-twins.ts';
 import { reaches } from '../model/binding.ts';
 import { isValue, type PropertyKind, type ValueFact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
+import { type InWords, instead } from './instead.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** What is wrong with a value for one element. */
 export interface Shortfall {
   /** As the message prints it, "at most 0.45". */
   readonly required: string;
+  /** What would stand in place of the value. */
+  readonly instead: AnyQuantity | InWords;
   readonly severity: Severity;
   /** Why at this level: declared class, lawful minimum or recommendation. */
   readonly detail?: string;
@@ -86,6 +90,6 @@ function finding(rule: Limit, fact: ValueFact, group: readonly [Short, ...Short[
     elements,
     severity,
     steps: view.requirement?.steps,
-    remedy: { kind: 'replace', span: fact.spans[0], clause: rule.clause },
+    remedy: { kind: 'replace', span: fact.spans[0], clause: instead(fact.value, shortfall.instead) },
   };
 }

@@ -98,6 +98,7 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!first) return undefined;
   return {
     required: bothUnits(first.value.inchPound),
+    instead: first.value.inchPound,
     severity: severityOf(view, broken),
     detail: [
       standing(view, broken),

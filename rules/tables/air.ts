@@ -53,3 +53,6 @@ export const floorAir = figure(3, aci302guide('air in floors to be trowelled'));
 
 /** Where no size is given, only what holds for every size up to this one is judged. */
 export const largestUsualAggregate = figure(inches(1.5), practice('largest aggregate of flatwork'));
+
+/** What is offered, in brackets, where no size is given. */
+export const commonestAggregate = figure(inches(3 / 4), practice('commonest aggregate of flatwork'));

@@ -8,6 +8,7 @@ import { sayRatio } from '../kinds/say.ts';
 import type { View } from '../kinds/view.ts';
 import type { ValueFact } from '../model/fact.ts';
 import { highest } from '../model/measure.ts';
+import { ratio } from '../model/quantity.ts';
 import { clauses } from '../tables/clauses.ts';
 
 export default limit({
@@ -97,6 +98,7 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!first) return undefined;
   return {
     required: sayRatio(first.value),
+    instead: ratio(first.value),
     severity: severityOf(view, broken),
     detail: [standing(view, broken), question(view, ({ wcm }) => wcm && `w/cm at most ${sayRatio(wcm.value.amount)}`)]
       .filter(Boolean)

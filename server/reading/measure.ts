@@ -99,7 +99,7 @@ function measureAt(
   const late = bounded ? undefined : after.at(tokens, twin.to);
   if (late) applyBound(draft, late.meaning);
   const both = bounded || late ? asBounded(twin.measure, bound ?? late?.meaning ?? 'max') : twin.measure;
-  const measure = { ...(finished(draft, written(twin.to)) as Measure), also: [both] } as Measure;
+  const measure = { ...(finished(draft, written(late?.to ?? twin.to)) as Measure), also: [both] } as Measure;
   return {
     measure,
     from: at,
