@@ -28,7 +28,7 @@ export default limit({
     metric:
       'Provide total air of [6.0] percent, plus or minus 1.5 percentage points, with [19 mm] nominal maximum aggregate.',
   },
-  outranks: ['air-tolerance-too-wide', 'air-limit-one-sided'],
+  outranks: ['air-tolerance-missing', 'air-tolerance-too-wide', 'air-limit-one-sided'],
 
   kind: 'air-content',
   when: needsAir,
