@@ -62,7 +62,8 @@ export function labelOfLine(raw: string, previous: ReadonlyMap<LabelKind, number
   // Emphasis, heading signs, tags and escapes around a label are not part of it: read a lean copy, map its width back.
   const kept: number[] = [];
   let lean = '';
-  for (let at = 0; at < Math.min(raw.length, mostMarkup) && kept.length < longest; ) {
+  let at = 0;
+  while (at < Math.min(raw.length, mostMarkup) && kept.length < longest) {
     const blank = lengthAt(blankByName, raw, at);
     const skipped = blank === 0 ? decoration(raw, at) : 0;
     if (skipped === 0) {
@@ -73,7 +74,7 @@ export function labelOfLine(raw: string, previous: ReadonlyMap<LabelKind, number
   }
   const indent = lean.length - lean.trimStart().length;
   const label = labelAt(lean.trimStart(), previous);
-  return label && { ...label, width: kept[indent + label.width] ?? raw.length };
+  return label && { ...label, width: kept[indent + label.width] ?? Math.min(at, raw.length) };
 }
 
 /** Characters of a line in which its label is looked for, without and with the markup around it. */
@@ -145,7 +146,9 @@ function letterValue(text: string): number | undefined {
 
 const romans = ['i', 'ii', 'iii', 'iv', 'v', 'vi', 'vii', 'viii', 'ix', 'x', 'xi', 'xii', 'xiii', 'xiv', 'xv', 'xvi'];
 
-function romanValue(text: string): number | undefined {
+export function romanValue(text: string): number | undefined {
   const at = romans.indexOf(text);
   return at < 0 ? undefined : at + 1;
 }
+
+export const romanOf = (value: number): string => romans[value - 1] ?? String(value);

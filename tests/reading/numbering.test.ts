@@ -1,22 +1,14 @@
 /** Numberings of every kind against the places beside their lines: what opens, how it is cited, what it stands under. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
-import { openingsByLine } from './outlined.ts';
+import { expect, test } from 'vitest';
+import { lineEnds } from './cut.ts';
+import { numberings } from './numberings.ts';
+import { openings, openingsByLine, outlined } from './outlined.ts';
 
-const folder = new URL('numbering/', import.meta.url);
-const fixtures = readdirSync(folder).map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const);
+test.each(numberings)('$name', ({ text, lines }) => {
+  expect(openingsByLine(text)).toEqual(lines);
+});
 
-/** A line's text, and behind the sign what opens in it. */
-const expected = (fixture: string): readonly (readonly [string, string])[] =>
-  fixture.split('\n').map((line) => {
-    const [text = '', said = ''] = line.split(/ ?◂ /);
-    return [text, said];
-  });
-
-describe.each(fixtures)('%s', (_, fixture) => {
-  const lines = expected(fixture);
-
-  test('opens what stands beside each line', () => {
-    expect(openingsByLine(lines.map(([text]) => text).join('\n'))).toEqual(lines);
-  });
+test.each(lineEnds)('the same opens in lines ending in %j', (end) => {
+  const opened = (text: string): readonly string[] => openings(outlined(text).outline).map(({ said }) => said);
+  for (const { text } of numberings) expect(opened(text.replaceAll('\n', end))).toEqual(opened(text));
 });
