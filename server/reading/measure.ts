@@ -13,10 +13,10 @@ import {
   secondBound,
 } from './bounding.ts';
 import { numberAt } from './numbers.ts';
-import { Phrases } from './phrases.ts';
+import { single } from './single.ts';
 import type { Token } from './tokens.ts';
+import { lost, toleranceAlone, toleranced, withLateTolerances } from './tolerances.ts';
 import { unitAt } from './unit-at.ts';
-import { plusOrMinus, toleranceWords } from './words/bounds.ts';
 import { imperialUnits, metricUnits } from './words/units.ts';
 
 /** A value in a clause, with the tokens it takes. */
@@ -29,9 +29,6 @@ export interface MeasureRead {
   readonly bounded: boolean;
 }
 
-const both = new Phrases<true>([[true, plusOrMinus]]);
-const tolerance = new Phrases<'both' | 'plus' | 'minus'>(toleranceWords);
-
 /** All values of a clause. Tokens in `taken` are numbers of something else (standards, sections, dates). */
 export function measuresIn(text: string, tokens: readonly Token[], taken: ReadonlySet<number>): MeasureRead[] {
   const bounds = boundEnds(tokens);
@@ -43,31 +40,6 @@ export function measuresIn(text: string, tokens: readonly Token[], taken: Readon
   }
   return withLateTolerances(found);
 }
-
-/** "6 percent of entrained air, plus or minus 1.5 percent": the tolerance behind the noun is the value's. */
-function withLateTolerances(found: readonly MeasureRead[]): MeasureRead[] {
-  const out: MeasureRead[] = [];
-  for (const each of found) {
-    const before = out.at(-1);
-    if (
-      before &&
-      isBareTolerance(each.measure) &&
-      isBareTarget(before.measure) &&
-      each.measure.unit === before.measure.unit &&
-      each.from - before.to <= farthestTolerance
-    ) {
-      const { plus, minus, asWritten } = each.measure;
-      const measure = { ...before.measure, plus, minus, asWritten: `${before.measure.asWritten} … ${asWritten}` };
-      out[out.length - 1] = { ...before, measure };
-    } else out.push(each);
-  }
-  return out;
-}
-
-const farthestTolerance = 10;
-const isBareTolerance = ({ target, plus }: Measure): boolean => target === undefined && plus !== undefined;
-const isBareTarget = ({ target, plus, minus }: Measure): boolean =>
-  target !== undefined && plus === undefined && minus === undefined;
 
 /** "C94", "A615", "F3", "#57": digits glued behind a letter or a number sign name something. */
 function isPartOfName(tokens: readonly Token[], at: number): boolean {
@@ -118,34 +90,7 @@ function valueAt(tokens: readonly Token[], at: number, taken: ReadonlySet<number
   return toleranced(tokens, first);
 }
 
-function single(tokens: readonly Token[], at: number): Draft | undefined {
-  const number = numberAt(tokens, at);
-  if (!number || Number.isNaN(number.value)) return undefined;
-  const unit = unitAt(tokens, number.to, number);
-  const value = number.value * (unit?.times ?? 1);
-  const draft: Draft = {
-    target: value,
-    unit: unit?.unit,
-    to: unit?.to ?? number.to,
-    doubt: number.doubt,
-    fraction: number.fraction === true,
-  };
-  draft.to = pastRepeat(tokens, draft);
-  return draft;
-}
-
-/** "seven percent (7%)", "fourteen days (14)": the same value again in figures. */
-function pastRepeat(tokens: readonly Token[], draft: Draft): number {
-  if (tokens[draft.to]?.text !== '(' || draft.unit === undefined) return draft.to;
-  const number = numberAt(tokens, draft.to + 1);
-  if (!number || number.value !== draft.target) return draft.to;
-  const unit = unitAt(tokens, number.to, { value: number.value });
-  const close = unit?.to ?? number.to;
-  return (unit === undefined || unit.unit === draft.unit) && tokens[close]?.text === ')' ? close + 1 : draft.to;
-}
-
 const lostSigns = new Set(['\u00ad', '\ufffd']);
-const lost = 'a sign was lost between the numbers';
 
 function rangeFrom(tokens: readonly Token[], at: number, first: Draft, taken: ReadonlySet<number>): Draft | undefined {
   const sign = tokens[first.to];
@@ -170,44 +115,6 @@ function rangeFrom(tokens: readonly Token[], at: number, first: Draft, taken: Re
       ? 1
       : units[first.unit].factor / units[unit].factor;
   return { min: a * scale, max: b, unit, to: second.to, doubt, fraction: false };
-}
-
-/** "± 1.5", "plus 2 or minus 1", "(± 1.5)", and a plus sign that was a plus-minus before it was scanned. */
-function toleranced(tokens: readonly Token[], first: Draft): Draft {
-  const open = /^[(,;:]$/.test(tokens[first.to]?.text ?? '') ? first.to + 1 : first.to;
-  const way = tolerance.at(tokens, open);
-  const amount = way ? single(tokens, way.to) : undefined;
-  if (!way || !amount || !isTolerance(first, amount)) return first;
-  const value = amount.target as number;
-  const close = open !== first.to && tokens[amount.to]?.text === ')' ? amount.to + 1 : amount.to;
-  const late = first.unit ?? amount.unit ?? unitAt(tokens, close, { value })?.unit;
-  const to = first.unit || amount.unit ? close : (unitAt(tokens, close, { value })?.to ?? close);
-  const made = { ...first, unit: late, to, doubt: first.doubt ?? amount.doubt };
-  if (way.meaning === 'both') return { ...made, plus: value, minus: value };
-  if (way.meaning === 'minus') return { ...made, minus: value };
-  if (tokens[way.from]?.text === '+')
-    return otherSide(tokens, { ...made, plus: value }) ?? { ...made, plus: value, minus: value, doubt: lost };
-  return otherSide(tokens, { ...made, plus: value }) ?? { ...made, plus: value };
-}
-
-/** The second half of "plus 2 percent, minus 1 percent". */
-function otherSide(tokens: readonly Token[], draft: Draft): Draft | undefined {
-  let at = draft.to;
-  while (/^(?:,|or|and|\/|;)$/.test(tokens[at]?.text ?? '')) at++;
-  if (!/^(?:minus|-|–)$/.test(tokens[at]?.text ?? '')) return undefined;
-  const amount = single(tokens, at + 1);
-  return amount && isTolerance(draft, amount) ? { ...draft, minus: amount.target, to: amount.to } : undefined;
-}
-
-const isTolerance = (value: Draft, amount: Draft): boolean =>
-  (amount.unit === undefined || value.unit === undefined || sameDimension(amount.unit, value.unit)) &&
-  (amount.target as number) < Math.max(Math.abs(value.target ?? value.max ?? 0), 1e-9);
-
-/** "a tolerance of plus or minus 1.5 percent", said apart from the value that it is for. */
-function toleranceAlone(tokens: readonly Token[], at: number): Draft | undefined {
-  const behind = [1, 2, 3, 4, 5].some((back) => back <= at && both.at(tokens, at - back, at)?.to === at);
-  const draft = behind ? single(tokens, at) : undefined;
-  return draft?.unit ? { ...draft, target: undefined, plus: draft.target, minus: draft.target } : undefined;
 }
 
 /** "[4] [6] percent": the writer has not chosen yet. */
