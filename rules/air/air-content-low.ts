@@ -114,7 +114,7 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
   if (!worst) return undefined;
   return {
     required: sayRequired(view, worst.band),
-    instead: rightAir(stated, worst.band, view.requirement?.aggregate !== undefined),
+    instead: rightAir(stated, worst.band, view),
     severity: severityOf(view, low),
     detail: [leastSaid(worst.verdict.lowest, worst.band), standing(view, low)].filter(Boolean).join(' '),
   };
@@ -123,10 +123,10 @@ function short(fact: ValueFact, view: View): Shortfall | undefined {
 const usualAir = requiredAir({ class: 'F3', edition: 'aci-318-19', aggregate: commonestAggregate.value }).value;
 
 /** A floor stays a floor; a target gets its tolerance. */
-function rightAir({ min, max }: Measure<'share'>, band: AirBand, isOneSize: boolean): AnyQuantity | InWords {
+function rightAir({ min, max }: Measure<'share'>, band: AirBand, view: View): AnyQuantity | InWords {
   if (min !== undefined && max === undefined) return percent(band.low);
   if (band.byRange) return { words: sayBand(band), bare: `${band.low} to ${band.high}` };
-  const target = isOneSize ? band.target : `[${usualAir.target}]`;
+  const target = view.requirement?.aggregate ? band.target : `[${usualAir.target}]`;
   return {
     words: `${target} percent, plus or minus ${airTolerance.value} percentage points`,
     bare: `${target} ± ${airTolerance.value}`,
