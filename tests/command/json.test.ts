@@ -70,6 +70,7 @@ const checked = z.strictObject({
   skipped: z.array(z.strictObject({ path: z.string(), reason: z.string().min(1) })),
   findings: z.array(finding),
   failures: z.array(z.strictObject({ rule: z.string(), error: z.string() })),
+  questions: z.array(z.strictObject({ path: z.string(), place: z.string(), text: z.string() })),
   problems: z.array(z.looseObject({ path: z.string(), line: z.int(), column: z.int(), message: z.string() })),
 });
 
