@@ -14,7 +14,7 @@ export function explainText(rule: Rule, page: Page): string {
     labelled('Level', levelWords[rule.severity], width, column),
     labelled('Why', rule.reason, width, column),
     pointers(rule).flatMap((words, index) => labelled(index === 0 ? 'By' : '', words, width, column)),
-    [style.strong('Clause, inch-pound'), ...indented(wrap(inchPound, width - 2), 2)],
+    [style.strong(metric === inchPound ? 'Clause' : 'Clause, inch-pound'), ...indented(wrap(inchPound, width - 2), 2)],
     ...(metric === inchPound ? [] : [[style.strong('Clause, metric'), ...indented(wrap(metric, width - 2), 2)]]),
     ...exampleBlocks('Speaks', rule.examples.flagged, page),
     ...exampleBlocks('Silent', rule.examples.clean, page),

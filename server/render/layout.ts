@@ -32,7 +32,7 @@ export const heading = (text: string, { width, style }: Page): readonly string[]
 /** The text behind a label, wrapped beside it: every later line starts where the text starts. */
 export function labelled(label: string, text: string, width: number, column = label.length + 2): readonly string[] {
   const [first = '', ...rest] = wrap(text, width - column);
-  return [`${label.padEnd(column)}${first}`, ...indented(rest, column)];
+  return [`${label.padEnd(column - 1)} ${first}`, ...indented(rest, column)];
 }
 
 export const indented = (lines: readonly string[], columns: number): readonly string[] =>

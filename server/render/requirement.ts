@@ -90,7 +90,7 @@ function differenceLines(limits: Limits, lawful: Limits, width: number): readonl
 }
 
 const sizeLines = (bySize: Requirement['alternatives'], width: number): readonly string[] =>
-  bySize.flatMap(({ given, limits: { air } }) => labelled(`  ${given}`, air ? sayAir(air) : '', width, 40));
+  bySize.flatMap(({ given, limits: { air } }) => labelled(`  ${given}`, air ? sayAir(air) : '', width, 44));
 
 const rowLines = (rows: readonly Row[], width: number): readonly string[] =>
   rows.flatMap(([label, text]) => labelled(`  ${label}`, text, width, 20));
