@@ -22,7 +22,7 @@ export function openQuestions(context: Context): readonly Question[] {
       .filter((view) => view.isExposed && view.documents.includes(document))
       .map(({ element }) => element);
     if (!cited || elements.length === 0) return [];
-    const text = `do the standard specifications cited in ${cited.place} give air, w/cm, strength, curing and cold weather for ${named(elements)}?`;
+    const text = `do the standard specifications cited in ${cited.place} give air, w/cm, strength, curing, cold weather and the hold-off of de-icers for ${named(elements)}?`;
     return [{ at: cited.spans[0], place: cited.place, text }];
   });
 }
