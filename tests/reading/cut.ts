@@ -38,15 +38,17 @@ export function drawing(seed: number): Draw {
   };
 }
 
-/** Pieces of whole sections, from the first or to the last character, in each line end. */
+/** What stands before or behind a place anywhere in a section, in each line end: it opens or stops in the middle of things. */
 export function cuts(count: number, seed: number): readonly string[] {
   const draw = drawing(seed);
   return Array.from({ length: count }, () => {
     const section = oneOf(draw, sections).replaceAll('\n', oneOf(draw, lineEnds));
     const at = draw(section.length + 1);
-    return draw(2) === 0 ? section.slice(0, at) : section.slice(at);
+    return draw(2) === 0 ? section.slice(Math.max(0, at - longestCut), at) : section.slice(at, at + longestCut);
   });
 }
+
+const longestCut = 1500;
 
 /** Pieces of sections, each with one or two kinds of damage. */
 export function garbled(count: number, seed: number): readonly (readonly [string, string])[] {
