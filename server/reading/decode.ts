@@ -65,11 +65,10 @@ const startsWith = (bytes: Uint8Array, mark: readonly number[]): boolean =>
 
 /** Valid UTF-8 sequences are kept; every other byte is read as windows-1252. */
 function legacy(bytes: Uint8Array): string {
-  const ansi = new TextDecoder('windows-1252');
   const parts: string[] = [];
   let plainFrom = 0;
   const flush = (end: number): void => {
-    if (plainFrom < end) parts.push(ansi.decode(bytes.subarray(plainFrom, end)).replace(undefinedInAnsi, '\ufffd'));
+    if (plainFrom < end) parts.push(ansi(bytes.subarray(plainFrom, end)));
   };
   for (let at = 0; at < bytes.length; ) {
     const length = sequenceLength(bytes[at] as number);
@@ -85,8 +84,15 @@ function legacy(bytes: Uint8Array): string {
   return parts.join('');
 }
 
-/** windows-1252 leaves five bytes without a character; the decoder passes them on as C1 controls. */
-const undefinedInAnsi = /[\u0081\u008d\u008f\u0090\u009d]/g;
+/** What windows-1252 has from 0x80 to 0x9f; five bytes are no character. Node 20 reads them as control characters, so the table is ours. */
+const dashesAndQuotes = '€\ufffd‚ƒ„…†‡ˆ‰Š‹Œ\ufffdŽ\ufffd\ufffd‘’“”•–—˜™š›œ\ufffdžŸ';
+
+function ansi(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes)
+    text += byte < 0x80 || 0x9f < byte ? String.fromCharCode(byte) : dashesAndQuotes[byte - 0x80];
+  return text;
+}
 
 function sequenceLength(lead: number): number {
   if (0xc2 <= lead && lead <= 0xdf) return 2;
