@@ -28,7 +28,7 @@ const fewest = 3;
 const longest = 120;
 
 const marks =
-  /\b\d{2} ?\d{2} ?\d{2}\b|\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b.*\b\d{4}\b|\b\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}\b|\bpage\s+\d|^-?\s*\d{1,3}\s*-?$|\b\d{5}\s?-\s?\d{1,3}$/i;
+  /\b\d{2} ?\d{2} ?\d{2}\b|\b(?:january|february|march|april|may|june|july|august|september|october|november|december)\b.*\b\d{4}\b|\b\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}\b|\bpage\s+\d|\b\d{5}\s?-\s?\d{1,3}$/i;
 const verbs = /\b(?:shall|must|will|may|should|do not|is|are|be|provide|comply)\b/i;
 const quantities = /\d\s*(?:%|°|percent|psi|MPa|mm|inch|in\.|ft|feet|hours?|days?|lb|kg)\b/i;
 
@@ -41,7 +41,10 @@ const furnitureKey = (text: string): string =>
 
 /** Lines of a number alone, each one more than the last, are page numbers; a column of values does not count up. */
 function pageNumbers(lines: readonly string[]): readonly number[] {
-  const alone = lines.flatMap((line, at) => (/^\d{1,3}$/.test(line) ? [{ at, number: Number(line) }] : []));
+  const alone = lines.flatMap((line, at) => {
+    const number = /^(?:[-–—]\s*)?(\d{1,3})(?:\s*[-–—])?$/.exec(line)?.[1];
+    return number === undefined ? [] : [{ at, number: Number(number) }];
+  });
   const counts = alone.every(({ number }, at) => at === 0 || number === (alone[at - 1]?.number ?? 0) + 1);
   return fewest <= alone.length && counts ? alone.map(({ at }) => at) : [];
 }
