@@ -3,6 +3,7 @@ import { rules } from '../../rules/index.ts';
 import type { Context } from '../../rules/model/rule.ts';
 import { type Checked, checkByRule } from '../checking.ts';
 import { assemble } from '../reading/assemble.ts';
+import { showsSection } from '../sections.ts';
 import { isListed, type Settings, type SettingsFile, settle } from '../settings.ts';
 import type { Host, Listed } from './host.ts';
 import { folderOf, isProjectFile, pathOf } from './places.ts';
@@ -30,9 +31,6 @@ export interface Desk {
   readonly documents: OpenDocuments;
   readonly readings: Readings;
 }
-
-/** Signs that make a text a concrete specification section. */
-const signsNeeded = 2;
 
 /** Milliseconds without a change after which a changed text is read again. */
 const rest = 100;
@@ -82,7 +80,7 @@ export class Manual {
 
   /** Is the page read as a section: by its own signs, or because the project file names it? */
   isSection({ path, reading }: Page): boolean {
-    return signsNeeded <= reading.signs.length || this.isNamed(path);
+    return showsSection(reading) || this.isNamed(path);
   }
 
   isNamed(path: string): boolean {

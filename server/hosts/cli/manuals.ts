@@ -3,6 +3,7 @@ import { assemble } from '../../reading/assemble.ts';
 import { read } from '../../reading/read.ts';
 import type { Reading } from '../../reading/reading.ts';
 import type { Manual, Skipped } from '../../render/report.ts';
+import { showsSection } from '../../sections.ts';
 import { type Flags, isListed, type SettingsProblem, settle } from '../../settings.ts';
 import type { SectionFile } from './files.ts';
 import { type Home, Homes, pathFrom } from './homes.ts';
@@ -43,12 +44,10 @@ export async function readManuals(
   };
 }
 
-/** Signs of the trade that a file found in a folder must show to be read. */
-const signsNeeded = 2;
-
+/** A file found in a folder must show by itself what it is. */
 function isSection({ file, reading }: Member, home: Home): boolean {
   const isNamed = file.by === 'name' || isListed(home.file, pathFrom(home, file.absolute));
-  return isNamed || signsNeeded <= reading.signs.length;
+  return isNamed || showsSection(reading);
 }
 
 function notASection({ signs }: Reading): string {
