@@ -1,5 +1,5 @@
 /** Reads one project file: what is good in it, and each fault with its place and cure. */
-import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
+import { createScanner, findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import type { Source } from '../../rules/model/source.ts';
 import { type Fault, phrase, phraseSyntax, phraseUnused } from './faults.ts';
 import { type ProjectFile, projectFileJsonSchema, projectFileSchema } from './schema.ts';
@@ -26,6 +26,8 @@ type Path = readonly (string | number)[];
 
 /** Reads the text of a project file; `ruleIds` are the rules that `levels` may name. Never throws. */
 export function readSettings(source: Source, ruleIds: readonly string[]): SettingsFile {
+  if (nestingAllowed < nesting(source.text))
+    return { path: source.path, values: {}, problems: [at(source, 0, 0, tooDeep, 'fault')] };
   const errors: ParseError[] = [];
   const root = parseTree(source.text.replace(/^\uFEFF/, ' '), errors, { allowTrailingComma: true });
   const problems = errors.map((error) => at(source, error.offset, error.length, phraseSyntax(error.error), 'fault'));
@@ -79,6 +81,27 @@ function drop(value: unknown, path: Path): void {
     delete parent[key];
     return;
   }
+}
+
+/** Far beyond what the keys need, and far below what the parser can bear. */
+const nestingAllowed = 100;
+
+const tooDeep: Fault = {
+  message: 'the braces stand too deep in one another',
+  cure: 'close each { and [ where it ends',
+};
+
+/** How deep braces and brackets stand in one another, at most. */
+function nesting(text: string): number {
+  const scanner = createScanner(text, true);
+  let [depth, deepest] = [0, 0];
+  // By its first character: a brace inside a text or a comment does not open one.
+  for (scanner.scan(); 0 < scanner.getTokenLength(); scanner.scan()) {
+    const opening = text.charAt(scanner.getTokenOffset());
+    if (/[{[]/.test(opening)) deepest = Math.max(deepest, ++depth);
+    if (/[}\]]/.test(opening)) depth--;
+  }
+  return deepest;
 }
 
 const emptyFile: Fault = { message: 'the file is empty', cure: 'write { } with the settings between the braces' };

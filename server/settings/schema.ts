@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { climates, codeIds, stages } from '../../rules/model/project.ts';
 import { families } from '../../rules/model/rule.ts';
+import { exposureClasses, freezeClasses } from '../../rules/tables/exposure.ts';
 import { parseAggregate } from './amounts.ts';
 
 const yesNo = z.enum(['yes', 'no', 'unknown']);
@@ -16,11 +17,26 @@ const aggregate = z
 export const levelSettings = ['must', 'should', 'note', 'off', 'on'] as const;
 export type LevelSetting = (typeof levelSettings)[number];
 
+const knownClasses: readonly string[] = [
+  ...Object.values(exposureClasses).flatMap((classes) => classes.map(({ name }) => name)),
+  ...freezeClasses.map(({ name }) => name),
+];
+
+/** Classes of other systems that say nothing of frost: of EN 206, of CSA A23.1 by its hyphen, and the mild ones. */
+const otherClass = /^(?:X0|X[ACDMS]\d|[ACFRS]-(?:\d|XL)|N|RF0)$/;
+
+const exposureClass = z
+  .string()
+  .refine(
+    (name) => knownClasses.includes(name) || otherClass.test(name),
+    'write an exposure class as its code does, F3, C2, C-1 or XF4',
+  );
+
 const element = z.strictObject({
   structural: yesNo.optional().describe('Is the element structural, so that ACI 318 applies in full?'),
   reinforced: yesNo.optional().describe('Has it structural reinforcement? Mesh and light bars count as no.'),
   deicers: yesNo.optional().describe('Do de-icing chemicals reach it?'),
-  exposure: z.array(z.string().min(1)).optional().describe('Exposure classes, as ["F3", "C2"].'),
+  exposure: z.array(exposureClass).optional().describe('Exposure classes, as ["F3", "C2"].'),
 });
 
 const amendment = z.strictObject({
@@ -50,8 +66,13 @@ const shared = (levelNames: readonly string[]) => ({
     .optional()
     .describe('Level of a rule or of a family; a rule wins over its family.'),
   elements: z.record(z.string(), element).optional().describe('What the project states of an element, by its name.'),
-  amendments: z.array(amendment).optional().describe('Local values with their citation.'),
-  season: season.optional().describe('When concrete is placed and first salted.'),
+  amendments: z
+    .array(amendment)
+    .optional()
+    .describe('Local values with their citation. Kept for a later version: no rule uses them yet.'),
+  season: season
+    .optional()
+    .describe('When concrete is placed and first salted. Kept for a later version: no rule uses it yet.'),
 });
 
 /** The schema of `firstwinter.jsonc`; `ruleIds` are the rules whose level may be set. */

@@ -1,6 +1,6 @@
 /** The project file: what is right is kept, each fault is told with its place and cure. */
 import { describe, expect, test } from 'vitest';
-import { readSettings } from '../../server/settings.ts';
+import { projectFileJsonSchema, readSettings } from '../../server/settings.ts';
 
 const ruleIds = ['air-content-low', 'w-cm-high', 'curing-missing'];
 const readFile = (text: string) => readSettings({ path: 'firstwinter.jsonc', text }, ruleIds);
@@ -114,4 +114,23 @@ describe('text that is not settings', () => {
 
 test('a byte order mark moves no place', () => {
   expect(only('\uFEFF{ "cod": 1 }')).toMatchObject({ start: 3, column: 4 });
+});
+
+test('an exposure class that no code has is refused, one of any code is taken', () => {
+  const wrong = (name: string) => only(`{ "elements": { "walk": { "exposure": ["${name}"] } } }`);
+  for (const name of ['F9', 'f3', 'XF', 'frost']) expect(wrong(name).cure).toContain('write an exposure class');
+  const right = ['F3', 'C2', 'W2', 'S0', 'RF4', 'RF0', 'C-XL', 'C-1', 'F-2', 'XF4', 'XD3', 'X0', 'N'];
+  const text = JSON.stringify({ elements: { walk: { exposure: right } } });
+  expect(readSettings({ path: 'firstwinter.jsonc', text }, []).problems).toEqual([]);
+});
+
+test('braces in texts and comments do not count as nesting, and braces without end are one fault', () => {
+  const plain = `{ /* ${'['.repeat(500)} */ "sections": { "${'{'.repeat(500)}": {} } }`;
+  expect(readSettings({ path: 'firstwinter.jsonc', text: plain }, []).problems).toEqual([]);
+  expect(only('{ "elements": '.repeat(20_000)).message).toContain('too deep');
+});
+
+test('the schema says of keys without effect that they have none', () => {
+  const { properties } = projectFileJsonSchema([]) as { properties: Record<string, { description: string }> };
+  for (const key of ['amendments', 'season']) expect(properties[key]?.description).toContain('no rule uses');
 });
