@@ -3,6 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import { projectFileName } from '../../server/lsp/protocol.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -17,6 +18,7 @@ test('the package holds the programs, the icon and what a reader needs, nothing 
     'README.md',
     'client/media/icon.png',
     'dist/client.js',
+    'dist/firstwinter.schema.json',
     'dist/package.json',
     'dist/server.js',
     'package.json',
@@ -53,4 +55,11 @@ test('every command of the package is one that the client answers, and in the wo
 test.each(['client', 'server'])('the %s holds no code for the network', (name) => {
   const program = readFileSync(`${root}dist/${name}.js`, 'utf8');
   expect(program.match(/require\("(?:node:)?(?:https?|http2|dgram|tls|dns)"\)|\bfetch\(|XMLHttpRequest/g)).toBe(null);
+});
+
+test('the project file has its schema in the editor, from the package itself', () => {
+  const { contributes } = JSON.parse(readFileSync(`${root}package.json`, 'utf8'));
+  expect(contributes.jsonValidation).toEqual([{ fileMatch: projectFileName, url: './dist/firstwinter.schema.json' }]);
+  const { properties } = JSON.parse(readFileSync(`${root}dist/firstwinter.schema.json`, 'utf8'));
+  expect(Object.keys(properties)).toContain('climate');
 });
