@@ -25,13 +25,21 @@ export function sectionHead(document: SectionDocument, page: Page): readonly str
   return [...heading(`SECTION ${name.toUpperCase()}`, page), ...path, '='.repeat(page.width)];
 }
 
+/** Files left out for one reason that are named; a folder of other files must not bury the report. */
+const namedFiles = 20;
+
 /** Files that were left out, those with the same reason in one line. */
 export function skippedLines(skipped: readonly Skipped[], page: Page): readonly string[] {
   const byReason = new Map<string, string[]>();
   for (const { path, reason } of skipped) byReason.set(reason, [...(byReason.get(reason) ?? []), path]);
   return [...byReason].flatMap(([reason, paths], index) =>
-    labelled(index === 0 ? 'Skipped' : '', `${list(paths)}: ${reason}`, page.width, labelWidth),
+    labelled(index === 0 ? 'Skipped' : '', `${list(folded(paths))}: ${reason}`, page.width, labelWidth),
   );
+}
+
+function folded(paths: readonly string[]): readonly string[] {
+  if (paths.length <= namedFiles) return paths;
+  return [...paths.slice(0, namedFiles), `${count(paths.length - namedFiles, 'more file')} (--format json names all)`];
 }
 
 export const toolLine = ({ tool }: Run, page: Page): string =>

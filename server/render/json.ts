@@ -5,6 +5,7 @@ import type { Origin } from '../../rules/model/table.ts';
 import type { Step } from '../../rules/model/worked.ts';
 import type { Finding } from '../checking.ts';
 import type { Settings } from '../settings.ts';
+import { escaped } from './layout.ts';
 import { locator, type Range } from './places.ts';
 import { type CheckedManual, type Manual, notLoaded, type Run } from './report.ts';
 
@@ -41,7 +42,7 @@ export function envelope({ tool, manuals }: Run): object {
   };
 }
 
-export const asJson = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
+export const asJson = (value: object): string => `${escaped(JSON.stringify(value, null, 2))}\n`;
 
 export const locateAll = (manuals: readonly Manual[]): Locate =>
   locator(new Map(manuals.flatMap(({ texts }) => [...texts])));

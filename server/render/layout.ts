@@ -45,9 +45,15 @@ export const paged = (blocks: readonly (readonly string[])[]): string =>
     .map((lines) => lines.join('\n'))
     .join('\n\n')}\n`;
 
-/** Text of a file may hold control characters that would steer the reader's terminal. */
-const clean = (text: string): string =>
-  text.replace(/\r\n?/g, '\n').replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, ' ');
+/** Characters that steer a terminal, or turn the order of what stands beside them. */
+const steering = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+
+/** Text of a file, or a file's name, may hold characters that would steer the reader's terminal. */
+export const clean = (text: string): string => text.replace(/\r\n?/g, '\n').replace(steering, ' ');
+
+/** The same for JSON text, in which such characters can only stand inside strings and stay what they are. */
+export const escaped = (json: string): string =>
+  json.replace(steering, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
 function wrapLine(line: string, width: number): readonly string[] {
   const margin = /^ */.exec(line)![0];

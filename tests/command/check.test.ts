@@ -52,6 +52,22 @@ describe('status', () => {
     expect(status).toBe(2);
   });
 
+  test('what failed is said once: a missing path is not also a text without concrete', () => {
+    const { status, err } = run(folderWith({}), ['check', 'walk.md']);
+    expect(err).toMatch(/^walk\.md: there is no such file or folder\n .*\n$/);
+    expect(status).toBe(2);
+  });
+
+  test('2 for a project file that is not text, or nested without end', () => {
+    for (const content of [Uint8Array.from({ length: 400 }, (_, index) => index % 7), '['.repeat(100_000)]) {
+      const folder = folderWith({ 'walks.md': lowAir, 'firstwinter.jsonc': content });
+      const { status, out, err } = run(folder, ['check', '.']);
+      expect(err).toMatch(/^firstwinter\.jsonc(?:: is not text|, line 1, column 1: the braces stand too deep)/);
+      expect(out).toContain('SECTION 32 13 13');
+      expect(status).toBe(2);
+    }
+  });
+
   test('2 for a folder that is named like a file', () => {
     const folder = folderWith({ 'walks.md': lowAir });
     mkdirSync(join(folder, 'x.md'));
@@ -136,6 +152,10 @@ describe('a wrong word on the command line gives status 2 and what to write', ()
   test('help and version are no faults', () => {
     expect(run(folder(), ['--help']).status).toBe(0);
     expect(run(folder(), ['check', '--help']).out).toContain('--fail-on');
+    const help = [[], ['check'], ['facts'], ['require'], ['rules'], ['explain']].map((words) =>
+      run(folder(), [...words, '--help']).out.split('\n'),
+    );
+    expect(Math.max(...help.flat().map((line) => line.length))).toBeLessThanOrEqual(80);
     expect(run(folder(), ['--version']).out).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
 });

@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
 
-const program = fileURLToPath(new URL('../../dist/firstwinter.js', import.meta.url));
+export const program = fileURLToPath(new URL('../../dist/firstwinter.js', import.meta.url));
 
 export interface Ran {
   readonly status: number | null;

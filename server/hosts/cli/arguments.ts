@@ -28,11 +28,10 @@ export function flagsOf({ code, climate, deicers, stage }: ReadingOptions): Flag
 
 export const withOutput = (command: Command): Command =>
   command
-    .option(
-      '--format <format>',
-      'text or json; json=out.json writes to a file; may be given several times',
-      collect,
-      [],
+    .addOption(
+      new Option('--format <format>', 'text or json; json=out.json writes to a file; may be given several times')
+        .argParser(collect)
+        .default([], 'text'),
     )
     .addOption(new Option('--color', 'colour even where nobody looks at it').default(undefined))
     .addOption(new Option('--no-color', 'no colour; so does NO_COLOR'));

@@ -7,8 +7,8 @@ import { checkJson } from '../../render/json.ts';
 import type { CheckedManual, Manual } from '../../render/report.ts';
 import { checkText } from '../../render/text.ts';
 import { choice, colourOf, type ReadingOptions, withReading } from './arguments.ts';
-import { deliver, parseOutputs } from './output.ts';
-import { readRun } from './reading.ts';
+import { deliver, keepInputs, parseOutputs } from './output.ts';
+import { inputsOf, readRun } from './reading.ts';
 import { type Status, status } from './status.ts';
 
 const failLevels = ['must', 'should', 'note', 'never'] as const;
@@ -32,6 +32,7 @@ export function addCheck(program: Command, end: (status: Status) => void): void 
 async function runCheck(paths: readonly string[], options: CheckOptions): Promise<Status> {
   const outputs = parseOutputs(options.format);
   const read = await readRun(paths, options);
+  keepInputs(outputs, inputsOf(read));
   const run = { ...read, manuals: read.manuals.map(checked) };
   const text = {
     notes: options.notes ? 'all' : 'folded',

@@ -2,8 +2,8 @@
 import type { Command } from 'commander';
 import { factsJson, factsText } from '../../render/facts.ts';
 import { colourOf, type ReadingOptions, withReading } from './arguments.ts';
-import { deliver, parseOutputs } from './output.ts';
-import { readRun } from './reading.ts';
+import { deliver, keepInputs, parseOutputs } from './output.ts';
+import { inputsOf, readRun } from './reading.ts';
 import type { Status } from './status.ts';
 
 export function addFacts(program: Command, end: (status: Status) => void): void {
@@ -16,6 +16,7 @@ export function addFacts(program: Command, end: (status: Status) => void): void 
 async function runFacts(paths: readonly string[], options: ReadingOptions): Promise<Status> {
   const outputs = parseOutputs(options.format);
   const run = await readRun(paths, options);
+  keepInputs(outputs, inputsOf(run));
   await deliver(outputs, { text: (page) => factsText(run, page), json: () => factsJson(run) }, colourOf(options));
   return run.status;
 }

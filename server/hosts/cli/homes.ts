@@ -62,7 +62,16 @@ export class Homes {
   async #open(path: string): Promise<Home | undefined> {
     const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => this.#failed(path, error));
     if (bytes === undefined) return undefined;
-    const source = { path: shownPath(path), text: decode(bytes).text };
+    const { text, binary } = decode(bytes);
+    if (binary) {
+      this.complaints.push({
+        where: shownPath(path),
+        message: 'is not text and cannot be read',
+        cure: 'save it as UTF-8',
+      });
+      return { folder: dirname(path) };
+    }
+    const source = { path: shownPath(path), text };
     const home = { folder: dirname(path), file: readSettings(source, ruleIds) };
     this.#read.push(home);
     return home;

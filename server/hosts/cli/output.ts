@@ -43,6 +43,13 @@ function parseOutput(value: string): Output {
   return { format, file };
 }
 
+/** A section must not be lost to a slip of the hand: no result is written over what was read. */
+export function keepInputs(outputs: readonly Output[], read: readonly string[]): void {
+  const inputs = new Set(read.map((path) => resolve(path)));
+  const over = outputs.find(({ file }) => file !== undefined && inputs.has(resolve(file)));
+  if (over) throw new Refusal(`${over.file} is among the files that were read`, 'write the result to another file');
+}
+
 /** Writes each output; a file is complete or untouched. */
 export async function deliver(
   outputs: readonly Output[],

@@ -21,7 +21,8 @@ export async function readRun(paths: readonly string[], options: ReadingOptions)
   for (const complaint of failed) complain(complaint);
   for (const problem of problems) complain(settingsComplaint(problem));
   const isBroken = 0 < failed.length || problems.some(({ weight }) => weight === 'fault');
-  if (manuals.length === 0) complain(nothing);
+  // What failed has been said, and is why there is nothing to read.
+  if (manuals.length === 0 && failed.length === 0) complain(nothing);
   const readable = manuals.length === 0 ? status.nothingToCheck : status.clean;
   return {
     tool: { name: 'firstwinter', version: VERSION },
@@ -31,6 +32,15 @@ export async function readRun(paths: readonly string[], options: ReadingOptions)
     status: isBroken ? status.failed : readable,
   };
 }
+
+/** Every file that the run stands on, project files included. */
+export const inputsOf = ({ manuals, skipped }: ReadRun): readonly string[] => [
+  ...manuals.flatMap(({ texts, settings }) => [
+    ...texts.keys(),
+    ...(settings.file === undefined ? [] : [settings.file]),
+  ]),
+  ...skipped.map(({ path }) => path),
+];
 
 const nothing = {
   where: 'firstwinter',
