@@ -1,5 +1,6 @@
 /** One article read from its own text alone, so that it can be remembered by its content; all offsets are the article's. */
 import type { Region, Unread } from '../../rules/model/specification.ts';
+import { isBuilt } from './built.ts';
 import { type Sentence, sentencesOf } from './clauses.ts';
 import { underHead } from './column-head.ts';
 import { designationsIn } from './designations.ts';
@@ -119,8 +120,6 @@ class ArticleReader implements ArticleReading {
     const { region } = this.article;
     this.clauses += sentences.length;
     const above = this.#surroundings.above(block);
-    if (!silent.has(region) && !pointsAway(tokens))
-      this.mentions.push({ named: namedHere(tokens, above), block, tokens });
     const designations = designationsIn(text, tokens);
     const measures = measuresIn(text, tokens, designations.taken).map((value) => underHead(value, header));
     const around = this.#surroundings.around(block, header);
@@ -141,6 +140,12 @@ class ArticleReader implements ArticleReading {
     const among = this.#surroundings.alternatives(block);
     const facts = recognise(statements, designations).map((fact) => (among === undefined ? fact : { ...fact, among }));
     this.facts.push(...facts);
+    if (!silent.has(region) && !pointsAway(tokens)) {
+      const named = namedHere(tokens, above);
+      const naming = { region, block, lead, statements, facts };
+      const elements = named.elements.filter((each) => isBuilt(each, naming));
+      this.mentions.push({ named: { ...named, elements }, block, tokens });
+    }
     this.unread.push(...unreadIn(statements, facts));
   }
 }
