@@ -6,9 +6,10 @@ import type { Run } from './run.ts';
 import { single } from './single.ts';
 import type { Token } from './tokens.ts';
 import { unitAt } from './unit-at.ts';
-import { plusOrMinus, toleranceWords } from './words/bounds.ts';
+import { deviations, plusOrMinus, toleranceWords } from './words/bounds.ts';
 
 const both = new Phrases<true>([[true, plusOrMinus]]);
+const apart = new Phrases<true>([[true, deviations]]);
 const tolerance = new Phrases<'both' | 'plus' | 'minus'>(toleranceWords);
 
 export const lost = 'a sign was lost between the numbers';
@@ -46,8 +47,12 @@ const isTolerance = (value: Draft, amount: Draft): boolean =>
 
 /** "a tolerance of plus or minus 1.5 percent", said apart from the value that it is for. */
 export function toleranceAlone(tokens: readonly Token[], at: number): Draft | undefined {
-  const behind = [1, 2, 3, 4, 5].some((back) => back <= at && both.at(tokens, at - back, at)?.to === at);
-  const draft = behind ? single(tokens, at) : undefined;
+  const stands = (words: Phrases<true>): boolean =>
+    [1, 2, 3, 4, 5].some((back) => back <= at && words.at(tokens, at - back, at)?.to === at);
+  const isDeviation = stands(apart);
+  const draft = stands(both) || isDeviation ? single(tokens, at) : undefined;
+  // "within 1.5 percent" is a tolerance, "within 24 hours" is not.
+  if (isDeviation && draft?.unit !== 'percent') return undefined;
   return draft?.unit ? { ...draft, target: undefined, plus: draft.target, minus: draft.target } : undefined;
 }
 

@@ -70,6 +70,9 @@ const notCuring = new Phrases<true>([
     true,
     [
       'traffic',
+      'walk on',
+      'walk upon',
+      'pedestrians',
       'open to',
       'vehicles',
       'loads',

@@ -8,7 +8,7 @@ import { bottom, property, top, valueFact } from './property.ts';
 
 /** A ratio is written with its decimals; "air category 1" beside it is none. */
 const isRatio = (value: Owned): boolean =>
-  0.2 <= bottom(value) && top(value) <= 1 && /\.\d/.test(value.measure.asWritten);
+  0.2 <= bottom(value) && top(value) <= 1 && /[.,]\d/.test(value.measure.asWritten);
 
 const asRatio = property({
   kind: 'w-cm',
@@ -16,7 +16,7 @@ const asRatio = property({
   dimension: 'ratio',
   plausible: isRatio,
   // A bare 0.45 in a mixture row can be nothing else.
-  byPlace: (value, { block }) => block.kind === 'row' && isRatio(value) && /^0?\.\d\d$/.test(value.measure.asWritten),
+  byPlace: (value, { block }) => block.kind === 'row' && isRatio(value) && /^0?[.,]\d\d$/.test(value.measure.asWritten),
 });
 
 export function waterRatio(statement: Statement): ValueFact[] {

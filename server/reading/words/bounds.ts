@@ -220,4 +220,15 @@ export const toleranceWords: readonly (readonly ['both' | 'plus' | 'minus', read
 ];
 
 /** The signs of a tolerance that needs no value before it. */
+/** Before a percentage behind another percentage: how far it may be off. */
+export const deviations: readonly string[] = [
+  'within',
+  'deviation of',
+  'allowable deviation of',
+  'variation of',
+  'allowable variation of',
+  'vary by',
+  'varying by',
+];
+
 export const plusOrMinus: readonly string[] = ['±', '+/-', '+-', 'plus or minus', 'plus/minus', 'plus and minus'];
