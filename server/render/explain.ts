@@ -61,10 +61,12 @@ const nameOf = (code: CodeId): string => codeNames[code];
 
 type Examples = Rule['examples']['flagged'];
 
-function exampleBlocks(verb: string, examples: Examples, { style }: Page): readonly (readonly string[])[] {
+function exampleBlocks(verb: string, examples: Examples, { style, width }: Page): readonly (readonly string[])[] {
+  // A row of a table keeps its columns where it fits.
+  const fit = (line: string): readonly string[] => (line.length <= width - 4 ? [line] : wrap(line, width - 4));
   return Object.entries(examples).map(([name, example]) => [
     `${style.strong(`${verb}:`)} ${name}`,
-    ...indented(exampleText(example).split('\n'), 4),
+    ...indented(exampleText(example).split('\n').flatMap(fit), 4),
   ]);
 }
 

@@ -2,7 +2,7 @@
 import { bothUnits, inSystem } from '../../rules/formulas/unit-twins.ts';
 import type { AirBand, Limits, Requirement, ScmCap } from '../../rules/model/requirement.ts';
 import { asJson, originJson, schemaVersion, stepJson } from './json.ts';
-import { labelled, list, type Page, paged, wrap } from './layout.ts';
+import { heading, labelled, list, type Page, paged, wrap } from './layout.ts';
 import { codeNames, sayStep } from './words.ts';
 
 export function requirementText(requirement: Requirement, page: Page): string {
@@ -11,14 +11,13 @@ export function requirementText(requirement: Requirement, page: Page): string {
   const bySize = alternatives.filter(({ about }) => about === 'aggregate');
   const others = alternatives.filter(({ about }) => about !== 'aggregate');
   const size = aggregate ? `${bothUnits(aggregate)} aggregate` : 'aggregate not given';
-  const title = (words: string): string => style.strong(words);
   return paged([
-    [title(`${codeNames[code]}: ${list(classes)}, ${size}`)],
-    [title('Lawful minimum'), ...limitLines(lawful, width)],
-    recommended ? [title('Recommended so that it lasts'), ...limitLines(recommended, width)] : [],
-    ...others.map(({ given, limits }) => [title(`If ${given}`), ...differenceLines(limits, lawful, width)]),
-    bySize.length === 0 ? [] : [title('Air by aggregate size'), ...sizeLines(bySize, width)],
-    [title('Working'), ...steps.flatMap((step) => labelled('  -', sayStep(step), width))],
+    heading(`${codeNames[code]}: ${list(classes)}, ${size}`, page),
+    [style.strong('Lawful minimum'), ...limitLines(lawful, width)],
+    recommended ? [style.strong('Recommended so that it lasts'), ...limitLines(recommended, width)] : [],
+    ...others.map(({ given, limits }) => [...heading(`If ${given}`, page), ...differenceLines(limits, lawful, width)]),
+    bySize.length === 0 ? [] : [style.strong('Air by aggregate size'), ...sizeLines(bySize, width)],
+    [style.strong('Working'), ...steps.flatMap((step) => labelled('  -', sayStep(step), width))],
     wrap(caution, width).map(style.faint),
   ]);
 }

@@ -65,6 +65,19 @@ describe('rules and explain', () => {
     expect(out).not.toMatch(/^\s*\^/m);
   });
 
+  test('the page of a rule and a computed one keep to the width of a page', () => {
+    const pages = [
+      ...['air-content-missing', 'site-water-uncontrolled'].map((id) => ['explain', id]),
+      ...['irc', 'ibc', 'aci-318-14', 'aci-318-19'].map((code) => ['require', '--exposure', 'F3', '--code', code]),
+    ];
+    for (const words of pages) {
+      const widths = run(nowhere(), words)
+        .out.split('\n')
+        .map((line) => line.length);
+      expect(Math.max(...widths)).toBeLessThanOrEqual(96);
+    }
+  });
+
   test('a mistyped rule is answered with the one that was meant', () => {
     const { status, out, err } = run(nowhere(), ['explain', 'air-contnet-low']);
     expect(err).toContain('did you mean air-content-low?');
