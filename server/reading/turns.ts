@@ -3,6 +3,7 @@ import { Phrases } from './phrases.ts';
 import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import { boundedExceptions, openExceptions, type Turn, turns } from './words/cues.ts';
+import { imperatives } from './words/verbs.ts';
 
 const turning = new Phrases<Turn>(turns);
 
@@ -14,11 +15,13 @@ export interface Turned extends Run {
 export function turnsIn(tokens: readonly Token[], from: number, to: number): Turned[] {
   const found = turning
     .in(tokens, from, to)
-    .filter(({ from: at }) => !isComparing(tokens, at) && !isExceptThat(tokens, at));
+    .filter(({ from: at }) => !isComparing(tokens, at) && !isExceptThat(tokens, at) && !isRefusing(tokens, at));
   return found.map(({ meaning, from: start, to: behind }, index) => {
     const limit = found[index + 1]?.from ?? to;
     let end = behind;
-    while (end < limit && tokens[end]?.text !== ',' && tokens[end]?.text !== ';') end++;
+    const isRelative = tokens[start]?.text === 'which';
+    while (end < limit && !/^[,;]$/.test(tokens[end]?.text ?? '') && !(isRelative && resumes(tokens, end, behind)))
+      end++;
     return {
       turn: meaning,
       from: start,
@@ -29,6 +32,8 @@ export function turnsIn(tokens: readonly Token[], from: number, to: number): Tur
 
 /** "when stiff the surface shall be troweled": a condition without a comma ends where the subject of the modal begins. */
 function mainClause(tokens: readonly Token[], from: number, end: number): number {
+  const order = orderBehind(tokens, from, end);
+  if (order !== undefined) return order;
   let modal = from + 1;
   while (modal < end && !/^(?:shall|must|may|should)$/.test(tokens[modal]?.text ?? '')) modal++;
   if (end <= modal || tokens[end]?.text === ',') return end;
@@ -38,6 +43,20 @@ function mainClause(tokens: readonly Token[], from: number, end: number): number
   return Math.max(from, modal - 2);
 }
 
+/** "After washing cover with burlap", "until a winter has passed use sand": an order behind the verb that ends the condition. */
+function orderBehind(tokens: readonly Token[], from: number, end: number): number | undefined {
+  for (let at = from + 1; at < end; at++) {
+    const ends = /(?:ing|ed|gone|left)$/.test(tokens[at - 1]?.text ?? '');
+    const { stem, text } = tokens[at] as Token;
+    if (ends && imperatives.has(stem) && !/(?:ing|ed)$/.test(text) && opensObject.test(tokens[at + 1]?.text ?? ''))
+      return at;
+  }
+  return undefined;
+}
+
+const opensObject =
+  /^(?:the|a|an|all|each|any|no|only|it|them|with|under|sand|wet|water|concrete|walks|slabs|surfaces?)$/;
+
 /** "less than … before" and "rather" aside: "no later than 20 minutes after" keeps its time out of the conditions. */
 const isComparing = (tokens: readonly Token[], at: number): boolean =>
   isAdverb(tokens, at) || (tokens[at]?.text === 'before' && /^(?:than|and)$/.test(tokens[at - 1]?.text ?? ''));
@@ -46,6 +65,14 @@ const isComparing = (tokens: readonly Token[], at: number): boolean =>
 const isAdverb = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'once' &&
   !/^(?:the|no|a|an|it|concrete|bleed|bleeding|all|texture|set)$/.test(tokens[at + 1]?.text ?? '');
+
+/** "accelerators which contain calcium chloride are excluded": the second verb is the sentence's own. */
+const resumes = (tokens: readonly Token[], at: number, behind: number): boolean =>
+  behind < at && /^(?:shall|must|may|should|will|is|are)$/.test(tokens[at]?.text ?? '');
+
+/** "are excluded" is a verdict; "excluding" and "excludes" set something aside. */
+const isRefusing = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'excluded' && /^(?:is|are|be|being|:)$/.test(tokens[at - 1]?.text ?? '');
 
 /** "except that the curing period is 72 hours" states something of its own. */
 export const isExceptThat = (tokens: readonly Token[], at: number): boolean =>

@@ -17,6 +17,7 @@ import { exposureClasses, freezingWords } from './exposure-class.ts';
 import { finishes } from './finish.ts';
 import { overFinishing } from './over-finishing.ts';
 import { concreteTemperature, coverage, evaporation, slope, slopeByLength, slump } from './placing-values.ts';
+import { withConsequences, withVerdicts } from './refusals.ts';
 import { sealers } from './sealers.ts';
 import { siteWater } from './site-water.ts';
 import { standards, tests } from './standards.ts';
@@ -29,7 +30,19 @@ import { wetCuringInFrost } from './wet-curing-in-frost.ts';
 /** A fact whose spans are relative to its article and carry no path yet. */
 export type Recognised = Fact;
 
-const recognisers: readonly ((statement: Statement, designations: Designations) => Recognised[])[] = [
+type Recogniser = (statement: Statement, designations: Designations) => Recognised[];
+
+/** Things done that a text refuses by what it threatens: "… will be rejected". */
+const practices: readonly Recogniser[] = [
+  accelerator,
+  surfaceWater,
+  dryCement,
+  dryShake,
+  evaporationRetarder,
+  siteWater,
+];
+
+const recognisers: readonly Recogniser[] = [
   airContent,
   airEntrainment,
   waterRatio,
@@ -54,15 +67,9 @@ const recognisers: readonly ((statement: Statement, designations: Designations) 
   coldProtection,
   deicers,
   sealers,
-  accelerator,
-  surfaceWater,
   bleedWater,
-  dryCement,
-  dryShake,
   overFinishing,
-  evaporationRetarder,
   fogging,
-  siteWater,
   exposureClasses,
   freezingWords,
   traits,
@@ -74,8 +81,11 @@ const recognisers: readonly ((statement: Statement, designations: Designations) 
 ];
 
 export function recognise(statements: readonly Statement[], designations: Designations): Recognised[] {
-  const single = statements.flatMap((statement) =>
-    recognisers.flatMap((recogniser) => recogniser(statement, designations)),
-  );
-  return [...single, ...finishes(statements)].sort((a, b) => a.spans[0].start - b.spans[0].start);
+  const judged = withVerdicts(statements);
+  const refused = judged.map(withConsequences);
+  const single = [
+    ...judged.flatMap((each) => recognisers.flatMap((recogniser) => recogniser(each, designations))),
+    ...refused.flatMap((each) => practices.flatMap((recogniser) => recogniser(each, designations))),
+  ];
+  return [...single, ...finishes(refused)].sort((a, b) => a.spans[0].start - b.spans[0].start);
 }

@@ -1,5 +1,6 @@
 /** Water put on the fresh surface, ordered, allowed or forbidden; water for anything else is not ours. */
 import type { ActFact } from '../../../rules/model/fact.ts';
+import { Phrases } from '../phrases.ts';
 import { holds, type Statement } from '../statement.ts';
 import * as wettingWords from '../words/wetting.ts';
 import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
@@ -7,7 +8,10 @@ import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
 const water = words(...wettingWords.water);
 const putting = words(...wettingWords.putting);
 const surfaces = words(...wettingWords.surfaces);
-const elsewhere = words(...wettingWords.elsewhere);
+const elsewhere = new Phrases<boolean>([
+  [true, wettingWords.elsewhere],
+  [false, wettingWords.notElsewhere],
+]);
 const otherLiquid = words(...wettingWords.otherLiquid);
 const forCuring = words(...wettingWords.forCuring);
 const intoAir = words(...wettingWords.intoAir);
@@ -22,14 +26,18 @@ const later =
 export function surfaceWater(statement: Statement): ActFact[] {
   if (holds(otherLiquid, statement) && !/\bwater\b/.test(allWords(statement))) return [];
   const isBan = statement.predication.force === 'ban';
-  if (/\bkeep\b.{0,24}\bwater\b.{0,12}\boff\b/.test(mainWords(statement)) && !holds(elsewhere, statement))
+  if (/\bkeep\b.{0,24}\bwater\b.{0,12}\boff\b/.test(mainWords(statement)) && !isElsewhere(statement))
     return [actFact('surface-water', { verb: 'wet', object: 'surface', material: 'water' }, statement, 'ban')];
   const broom = wettedBroom(statement);
   if (broom) return [broom];
   if (!touchesSurface(statement)) return [];
-  if (holds(elsewhere, statement) || (!isBan && isHarmless(statement))) return [];
+  if (isElsewhere(statement) || (!isBan && isHarmless(statement))) return [];
   return [actFact('surface-water', { verb: 'wet', object: 'surface', material: 'water' }, statement)];
 }
+
+/** Water for the subgrade, the mixer, a joint. */
+const isElsewhere = ({ tokens, predication }: Statement): boolean =>
+  elsewhere.in(tokens, predication.from, predication.to).some(({ meaning }) => meaning);
 
 function touchesSurface(statement: Statement): boolean {
   if (/\b(?:absorb|take up|blot|soak up|dry up)\w*\b.{0,30}\bwater\b/.test(allWords(statement))) return false;

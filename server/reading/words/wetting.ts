@@ -3,6 +3,8 @@
 export const water: readonly string[] = ['water', 'hose', 'wet', 'moisture'];
 export const putting: readonly string[] = [
   'add',
+  'added',
+  'adding',
   'addition',
   'apply',
   'application',
@@ -25,6 +27,7 @@ export const putting: readonly string[] = [
   'finishing water',
   'work with',
   'place',
+  'spread',
 ];
 export const surfaces: readonly string[] = [
   'surface',
@@ -111,6 +114,19 @@ export const elsewhere: readonly string[] = [
   'concrete truck',
   'gallons',
   'discharge',
+  'at the site',
+  'at site',
+  'on site',
+  'at the jobsite',
+  'at the job site',
+];
+/** Runs with a word of the list above and another sense. */
+export const notElsewhere: readonly string[] = [
+  'form of',
+  'mixture of',
+  'mixture of the two',
+  'grounds for',
+  'ground for',
 ];
 export const otherLiquid: readonly string[] = [
   'compound',

@@ -1,0 +1,66 @@
+/** What is done, in the words people use for it: a sentence under its heading, and the fact that it gives, or none. */
+import { describe, expect, test } from 'vitest';
+import { type ActFact, type ActKind, isAct } from '../../rules/model/fact.ts';
+import { read } from '../../server/reading/read.ts';
+
+const factsUnder = (heading: string, text: string) =>
+  read({
+    path: 'walks.md',
+    text: `SECTION 32 13 13 - CONCRETE PAVING\nPART 3 - EXECUTION\n3.04 ${heading}\nA. ${text}\n`,
+  }).facts;
+
+const actsUnder = (kind: ActKind, heading: string, text: string): readonly ActFact[] =>
+  factsUnder(heading, text).filter((fact): fact is ActFact => isAct(fact) && fact.kind === kind);
+
+const forces = (kind: ActKind, heading: string, text: string): readonly string[] =>
+  actsUnder(kind, heading, text).map(({ force }) => force);
+
+const row = (first: string, second: string): string =>
+  `Materials.\n\n| Item | Allowed |\n| --- | --- |\n| ${first} | ${second} |`;
+
+describe('a refusal in other words than "shall not"', () => {
+  test.each([
+    'Calcium chloride: none.',
+    "Calcium chloride isn't permitted.",
+    'Calcium chloride and admixtures that contain it aren’t permitted.',
+    'Accelerators which contain calcium chloride are excluded.',
+    'Chloride-bearing accelerators: not acceptable.',
+    'Chloride-containing accelerators: prohibited.',
+    'The use of calcium chloride will result in rejection.',
+    row('Calcium chloride', 'No'),
+    row('Calcium chloride', 'Not allowed'),
+  ])('an accelerator is banned: %s', (text) => {
+    expect(forces('accelerator', 'ADMIXTURES', text)).toEqual(['ban']);
+  });
+
+  test.each([
+    ['Calcium chloride: permitted.', 'permit'],
+    ['Calcium chloride: 2 percent by weight of cement.', 'require'],
+    [row('Calcium chloride', 'Yes'), 'permit'],
+    [row('Calcium chloride', '2 percent'), 'require'],
+  ])('an accelerator is not banned: %s', (text, force) => {
+    expect(forces('accelerator', 'ADMIXTURES', text)).toEqual([force]);
+  });
+
+  test.each([
+    ['finish', 'Any steel-trowelled panel shall be removed.'],
+    ['surface-water', 'The use of water to assist finishing will be cause for removal of the panel.'],
+    ['surface-water', 'Sprinkling water on the slab during finishing is grounds for rejection.'],
+  ] as const)('what is torn out is banned: %s in "%s"', (kind, text) => {
+    expect(forces(kind, 'FINISHING', text)).toEqual(['ban']);
+  });
+
+  test('the finish that is ordered stays ordered beside the one that is rejected', () => {
+    const made = actsUnder('finish', 'FINISHING', 'Broom finish; a smooth trowelled surface will be rejected.');
+    expect(made.map(({ force, act }) => [force, act.steps])).toEqual([
+      ['require', ['broom']],
+      ['ban', ['hard trowel']],
+    ]);
+  });
+
+  test('bleed water that is removed from a slab is no ban', () => {
+    expect(
+      forces('bleed-water', 'FINISHING', 'Bleed water on the slab shall be removed before floating.'),
+    ).not.toContain('ban');
+  });
+});
