@@ -166,7 +166,9 @@ export class View {
     if (this.has('reinforced') || this.has('suspended')) return 'yes';
     const stated = this.#stated('reinforced');
     if (stated !== undefined) return stated;
-    return this.has('plain') ? 'no' : 'unknown';
+    if (this.has('plain')) return 'no';
+    // Class C2 is one of concrete with steel in it.
+    return this.declaredClasses.includes('C2') ? 'yes' : 'unknown';
   }
 
   /** What the code in force requires of it; undefined where this version does not compute that code. */

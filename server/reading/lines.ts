@@ -45,7 +45,7 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
   const { headings, rows } = structure(tree);
   const text = masked.text;
   const spans = [...splitLines(source)];
-  for (const row of looseRows(text, spans)) if (!rows.has(row.start)) rows.set(row.start, row);
+  for (const row of looseRows(withTabs(source, text), spans)) if (!rows.has(row.start)) rows.set(row.start, row);
   const furniture = furnitureAmong(spans.map(([start, end]) => (rows.has(start) ? '' : text.slice(start, end).trim())));
   const notes = notesAmong(spans.map(([start, end]) => source.slice(start, end)));
   const lines = spans.map(([start, end], at): Line => {
@@ -73,6 +73,10 @@ export function linesOf(source: string, masked: Masked, tree: Root): Lines {
     text: withoutAsides(text, lines),
   };
 }
+
+/** Columns pasted from an office program are parted by tabs. */
+const withTabs = (source: string, text: string): string =>
+  source.includes('\t') ? text.replace(/ /g, (blank, at: number) => (source[at] === '\t' ? '\t' : blank)) : text;
 
 function withoutAsides(text: string, lines: readonly Line[]): string {
   const parts: string[] = [];

@@ -6,8 +6,18 @@ import { property, top, valueFact } from './property.ts';
 const share = property({ kind: 'scm', meaning: 'scm', dimension: 'share', plausible: (value) => top(value) <= 100 });
 
 export function scm(statement: Statement): ValueFact[] {
-  return [...share(statement), ...listed(statement)];
+  const values = statement.values.filter((value) => !isOfCement(value, statement));
+  return [...share({ ...statement, values }), ...listed(statement)];
 }
+
+/** "Portland cement: not less than 80 percent of cementitious; balance fly ash.": the share is the cement's. */
+const isOfCement = (value: Owned, { tokens, predication, sentence, meanings }: Statement): boolean =>
+  tokens
+    .slice(Math.max(sentence.from, Math.min(predication.from, value.from - mostBetween)), value.from)
+    .some(({ text }, at, words) => text === 'portland' && words[at + 1]?.text === 'cement') &&
+  !meanings.some(({ meaning, to }) => meaning.id === 'scm' && to <= value.from);
+
+const mostBetween = 8;
 
 /** "fly ash to 25, slag cement to 50, silica fume to 10 percent": the unit stands once, behind the last. */
 function listed(statement: Statement): ValueFact[] {

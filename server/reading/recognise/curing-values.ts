@@ -125,7 +125,8 @@ function isCuringTime(value: Owned, statement: Statement): boolean {
   if (value.conditional) return isTakingOff(value, statement);
   // "do not allow them to dry for a week" is a week of curing.
   if (value.owner?.id === 'drying' && statement.predication.force === 'ban') return true;
-  if (value.owner?.id === 'curing') return true;
+  // Under the heading CURING stands too how long nobody walks on it.
+  if (value.owner?.id === 'curing') return holds(cureWords, statement) || !holds(notCuring, statement, before);
   // "3 days wet, then compound to 7 days", "in the curing article: at least 7 days".
   const about =
     holds(cureWords, statement) ||

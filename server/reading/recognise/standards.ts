@@ -100,7 +100,11 @@ const subjects: readonly (readonly [ElsewhereValue, RegExp])[] = [
 const everything =
   /\b(?:all|cast ?-? ?in ?-? ?place|portland cement|pcc|the) ?(?:\w+ ){0,4}concrete\b|\bconcrete (?:materials|mix\w*|work|for|shall|and|is|to|:|as|see)|^concrete\b|\brequirements for all concrete\b|\bmix\w* (?:as|per|in|to)\b|\bpaving concrete\b|\bconcrete\b/;
 const pointing =
-  /\b(?:compl\w*|conform\w*|accordance|according|as (?:specified|indicated|shown|given|scheduled|noted|required)|specified|see|refer|per|follow\w*|are on|is on|shown on|meet|under|requirements of|by|from)\b/;
+  /\b(?:compl\w*|conform\w*|accordance|according|as (?:specified|indicated|shown|given|scheduled|noted|required)|specified|see|refer|per|follow\w*|are on|is on|shown on|meet|under|requirements of|by|from|governs?|as in)\b/;
+
+const shortPointer = 8;
+const mixtures = /\bmixtures?\b|\bmixes\b/;
+const ofMixtures: readonly ElsewhereValue[] = ['exposure', 'air', 'w-cm', 'strength'];
 
 /** "Cure as specified in Section 03 39 00", "strength as indicated on Drawings", "all concrete shall meet Section 03 30 00". */
 function elsewhere(statement: Statement, inside: readonly Designation[]): NamedFact[] {
@@ -116,8 +120,10 @@ function elsewhere(statement: Statement, inside: readonly Designation[]): NamedF
   const place = section?.name ?? (drawings ? 'Drawings' : table ? 'a table of the code' : undefined);
   const lead = leadWords(statement);
   if (!place || (section && lead === '' && !pointing.test(words))) return [];
-  const head = `${words} ${lead}`;
-  const found = subjects.filter(([, say]) => say.test(head)).map(([value]) => value);
+  // "2.01 MIXTURES: A. As in Section 03 30 00.": a bare pointer speaks of what its heading names.
+  const head = `${words} ${lead} ${words.split(' ').length <= shortPointer ? statement.heading : ''}`;
+  const named = subjects.filter(([, say]) => say.test(head)).map(([value]) => value);
+  const found = section && mixtures.test(head) ? [...new Set([...named, ...ofMixtures])] : named;
   const whole = section !== undefined && everything.test(head) && found.length === 0;
   const values: ElsewhereValue[] = whole ? ['everything'] : section || drawings || table ? found : [];
   return values.map((value) => ({

@@ -116,6 +116,8 @@ export function traits(statement: Statement): NamedFact[] {
 
 function verbBehind({ tokens, predication, named }: Statement): number | undefined {
   const behind = named.elements.at(-1)?.to ?? predication.from;
+  // "Deck slabs and ramps (structurally reinforced; …)" says it of them all too.
+  if (tokens[behind]?.text === '(') return behind;
   for (let at = behind; at < predication.to; at++) if (/^(?:is|are|be|being)$/.test(tokens[at]?.text ?? '')) return at;
   return undefined;
 }
