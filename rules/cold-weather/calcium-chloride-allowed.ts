@@ -2,7 +2,7 @@
 import { practice } from '../kinds/practice.ts';
 import type { View } from '../kinds/view.ts';
 import type { AcceleratorMaterial } from '../model/acts.ts';
-import type { ActFact } from '../model/fact.ts';
+import { type ActFact, comesTo } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import { clauses } from '../tables/clauses.ts';
 
@@ -25,7 +25,7 @@ export default practice({
   message: ({ where, elements, words, fact }) =>
     isUnspecified(fact)
       ? `${where} allows an accelerator in ${elements} without the word non-chloride ("${words}")`
-      : `${where} allows ${materialOf(fact)} in ${elements}; use a non-chloride accelerator`,
+      : `${where} allows ${materialOf(fact)} in ${elements}${fact.except ? ` ("${words}")` : ''}; use a non-chloride accelerator`,
   detail: (_, [view]) =>
     view?.reinforced === 'unknown'
       ? 'Whether the element is reinforced is not said; in plain concrete this is a note.'
@@ -100,9 +100,9 @@ const materialOf = ({ act }: ActFact): string =>
 
 /** The text names non-chloride accelerators, or bans chlorides, for the same concrete. */
 function saysNonChloride(view: View): boolean {
-  return view.every('accelerator').some(({ act, force }) => {
-    const isBan = force === 'ban' && !isChlorideFree(act.material);
-    return isBan || (force !== 'ban' && isChlorideFree(act.material));
+  return view.every('accelerator').some((fact) => {
+    const isBan = comesTo(fact) === 'ban';
+    return isBan !== isChlorideFree(fact.act.material);
   });
 }
 

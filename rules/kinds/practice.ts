@@ -1,7 +1,7 @@
 /** The maker for what is done: an act that the text requires or allows and that harms the surface. */
 import { reaches } from '../model/binding.ts';
 import type { Force } from '../model/clause.ts';
-import { type ActFact, type ActKind, isAct } from '../model/fact.ts';
+import { type ActFact, type ActKind, comesTo, isAct } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import { defineRule, fitted, quoted, type Stated, surestFirst } from './define.ts';
@@ -45,22 +45,26 @@ function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
 
 const allowing: readonly Force[] = ['require', 'permit', 'recommend'];
 
-const isOpen = ({ forces = allowing }: Practice, { force, doubt }: ActFact): boolean =>
-  doubt === undefined && forces.includes(force);
+const isOpen = ({ forces = allowing }: Practice, fact: ActFact): boolean =>
+  fact.doubt === undefined && (forces.includes(fact.force) || forces.includes(comesTo(fact)));
 
 /** A clause of its own that bans the act spares the element from what is allowed in general. */
 function isSpared(view: View, fact: ActFact): boolean {
   const closest = view.acts(fact.kind);
-  return !closest.includes(fact) && closest.some(({ force }) => force === 'ban');
+  return !closest.includes(fact) && closest.some((each) => comesTo(each) === 'ban');
 }
+
+/** The exception that makes a ban none, for quoting. */
+const undoing = (fact: ActFact): string | undefined =>
+  fact.force !== comesTo(fact) ? fact.except?.words.replace(/[.,;]$/, '') : undefined;
 
 function finding(rule: Practice, fact: ActFact, views: readonly View[]): RuleFinding {
   const elements = views.map(({ element }) => element);
-  const words = quoted(fact.words);
+  const words = quoted(undoing(fact) ?? fact.words);
   return {
     at: fact.spans[0],
     message: fitted(elements, (names) => rule.message({ where: fact.place, elements: names, words, fact })),
-    detail: rule.detail?.(fact, views),
+    detail: [undoing(fact) && 'The exception undoes the ban.', rule.detail?.(fact, views)].filter(Boolean).join(' '),
     found: words,
     elements,
     severity: rule.level?.(fact, views),

@@ -44,6 +44,9 @@ export interface Said {
   readonly doubt?: string;
 }
 
+/** What a clause comes to: a ban that need, weather or the finisher may lift lets the thing be done. */
+export const comesTo = ({ force, except }: Said): Force => (force === 'ban' && except?.open ? 'permit' : force);
+
 /** Kinds of fact that are a value with a unit. */
 export type PropertyKind =
   | 'air-content'

@@ -3,6 +3,7 @@ import type { Addressee, Force } from '../../rules/model/clause.ts';
 import { isMonth } from './cuts.ts';
 import { Phrases } from './phrases.ts';
 import type { Token } from './tokens.ts';
+import { isApproval } from './turns.ts';
 import { addressees, comparators, forceCues } from './words/cues.ts';
 import { imperatives } from './words/verbs.ts';
 
@@ -36,17 +37,6 @@ export function ownForce(
     return forces.has('ban') ? 'require' : (precedence.find((force) => forces.has(force)) ?? 'ban');
   return precedence.find((force) => forces.has(force));
 }
-
-/** "without written approval" leaves a ban a ban. */
-const isApproval = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.text === 'without' &&
-  tokens
-    .slice(at + 1, at + 6)
-    .some(({ stem }) =>
-      /^(?:approval|approv|agreement|supervisor|leav|order|written|permission|authoriz|authorization|consent|engineer|architect|owner)/.test(
-        stem,
-      ),
-    );
 
 /** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */
 const isRelative = (tokens: readonly Token[], at: number): boolean =>

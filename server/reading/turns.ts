@@ -2,7 +2,7 @@
 import { Phrases } from './phrases.ts';
 import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
-import { boundedExceptions, openExceptions, type Turn, turns } from './words/cues.ts';
+import { boundedExceptions, openExceptions, siteExceptions, type Turn, turns } from './words/cues.ts';
 import { imperatives } from './words/verbs.ts';
 
 const turning = new Phrases<Turn>(turns);
@@ -15,7 +15,10 @@ export interface Turned extends Run {
 export function turnsIn(tokens: readonly Token[], from: number, to: number): Turned[] {
   const found = turning
     .in(tokens, from, to)
-    .filter(({ from: at }) => !isComparing(tokens, at) && !isExceptThat(tokens, at) && !isRefusing(tokens, at));
+    .filter(
+      ({ from: at }) =>
+        !isComparing(tokens, at) && !isExceptThat(tokens, at) && !isRefusing(tokens, at) && !isLack(tokens, at),
+    );
   return found.map(({ meaning, from: start, to: behind }, index) => {
     const limit = found[index + 1]?.from ?? to;
     let end = behind;
@@ -78,6 +81,20 @@ const isRefusing = (tokens: readonly Token[], at: number): boolean =>
 export const isExceptThat = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === 'except' && tokens[at + 1]?.text === 'that';
 
+/** "without written approval" is an exception to a ban; "without curing" names what is lacking. */
+const isLack = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'without' && !isApproval(tokens, at);
+
+export const isApproval = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'without' &&
+  tokens
+    .slice(at + 1, at + 6)
+    .some(({ stem }) =>
+      /^(?:approval|approv|agreement|supervisor|leav|order|written|permission|authoriz|authorization|consent|engineer|architect|owner)/.test(
+        stem,
+      ),
+    );
+
 /** "If bleed water persists, continue": the comma that closes an opening condition parts nothing; -1 where none opens. */
 export function closingComma(tokens: readonly Token[], from: number, to: number): number {
   if (turning.at(tokens, from, to)?.meaning !== 'when') return -1;
@@ -86,11 +103,11 @@ export function closingComma(tokens: readonly Token[], from: number, to: number)
   return at < to ? at : -1;
 }
 
-/** An exception that names need, weather, schedule or the finisher swallows the rule. */
+/** An exception of need, of weather or of somebody on the site swallows the rule; what the engineer binds does not. */
 export function isOpen(tokens: readonly Token[], run: Run): boolean {
   const words = tokens
     .slice(run.from, run.to)
     .map(({ text }) => text)
     .join(' ');
-  return openExceptions.test(words) && !(boundedExceptions.test(words) && !/finisher|driver|supplier/.test(words));
+  return siteExceptions.test(words) || (openExceptions.test(words) && !boundedExceptions.test(words));
 }

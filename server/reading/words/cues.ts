@@ -313,6 +313,9 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
       'but not',
       'except with',
       'except at',
+      'except on',
+      'except by',
+      'without',
     ],
   ],
   [
@@ -332,11 +335,17 @@ export const turns: readonly (readonly [Turn, readonly string[]])[] = [
   ],
 ];
 
-/** An exception that names need, weather, schedule or the finisher swallows the rule. */
+/**
+ * An exception that names need, weather, the state of the concrete, a little of the thing, another chloride, or somebody
+ * on the site swallows the rule. So does an approval that nobody in particular gives.
+ */
 export const openExceptions =
-  /\b(?:need(?:ed)?|necessary|required|weather|schedule|finishers?|supplier|drivers?|possible|practicable|convenient|desired|contractor)\b/;
+  /\b(?:need(?:ed)?|necessary|required|weather|hot|windy?|sun|summer|days?|schedule|possible|practicable|convenient|desired|dr(?:y|ies|ied|ying)|stiff\w*|crust\w*|sets? (?:too|before|fast|quick)\w*|slump|workab\w*|ease|aid|help|light(?:ly)?|slight\w*|small|little|sparing\w*|dash|(?<!non[ -])chlorides?|approv\w*|permi\w*|authori\w*|consent\w*|agree\w*|leave|allow\w*|accept\w*|direct\w*)\b/;
+export const siteExceptions =
+  /\b(?:finishers?|inspectors?'?s?|foreman|foremen|superintendents?|supervisors?'?s?|suppliers?|drivers?|contractors?|installers?|crew)\b/;
+/** What binds an exception: the engineer, a document, a protection, or something harmless that is done instead. */
 export const boundedExceptions =
-  /\b(?:engineer|architect|owner|inspector|writing|written|approved|permission|shown|indicated|specified|protect|noted|otherwise)\b/;
+  /\b(?:engineer\w*|architect\w*|owner\w*|designer|writing|written|shown|indicated|specified|protect\w*|noted|otherwise|drawings?|design|withheld|ratio|w ?\/ ?cm?|fog\w*|cur(?:e|es|ed|ing)|hardened|final set|interior|floors?|rock salt)\b/;
 
 /** Who is spoken to, by the noun before the verb. */
 export const addressees: readonly (readonly [
