@@ -44,6 +44,9 @@ function nameOf({ name, kind, bare }: Mention, exterior: NamedThere['exterior'])
   return `${exterior === 'yes' ? 'exterior' : 'interior'} ${name}`;
 }
 
+/** Kinds that stand for whatever is named beside them. */
+const wholes: ReadonlySet<ElementKind> = new Set<ElementKind>(['slab', 'concrete', 'flatwork', 'pavement']);
+
 const groups: ReadonlySet<ElementKind> = new Set<ElementKind>(['slab', 'concrete', 'flatwork', 'deck', 'wall']);
 
 function note(
@@ -106,7 +109,7 @@ function isCovered(draft: Draft, drafts: ReadonlyMap<string, Draft>): boolean {
   );
   const isInside = draft.name.startsWith('interior ');
   if (isInside) return others.some(({ kind }) => kind === 'floor');
-  if (groups.has(draft.kind) || draft.kind === 'pavement') return others.some(({ kind }) => outdoors.has(kind));
+  if (wholes.has(draft.kind)) return others.some(({ kind }) => outdoors.has(kind));
   return others.some((other) => other.kind === draft.kind && !other.bare);
 }
 

@@ -113,9 +113,11 @@ function isLandmark(tokens: readonly Token[], head: number, before: readonly Men
   );
 }
 
-/** "step back", "walk away": a head noun right behind "to" or at the start before a preposition is a verb. */
+/** "to walk on", "pumping drives it out": a head noun right behind "to" or before "it" is a verb. */
 const isVerb = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at - 1]?.text === 'to' && /^(?:walk|step|ramp)$/.test(tokens[at]?.text ?? '');
+  (tokens[at - 1]?.text === 'to' && /^(?:walk|step|ramp)$/.test(tokens[at]?.text ?? '')) ||
+  (/^(?:drives?|steps|walks|ramps)$/.test(tokens[at]?.text ?? '') &&
+    /^(?:it|them|out|air)$/.test(tokens[at + 1]?.text ?? ''));
 
 type Head = { readonly meaning: Mention['kind']; readonly from: number; readonly to: number };
 

@@ -91,10 +91,18 @@ const longestLead = 8;
 
 /** "Cover the walks with burlap. Then apply compound and leave it on.": a sentence that goes on speaks of what came before. */
 function inherited({ tokens, region }: Passage, sentence: Sentence, before: Named | undefined): Named {
-  const own = namedIn(tokens, sentence);
+  const own = without(namedIn(tokens, sentence), sentence.predications.flatMap(aside(tokens)));
   if (0 < own.elements.length || 0 < own.mixtures.length || !before || own.exterior !== 'unknown') return own;
   return goesOn(tokens, sentence) || mixtureRegions.has(region) ? before : own;
 }
+
+/** What is excepted, and what a "but" brings, is not what the rest of the sentence is about. */
+const aside =
+  (tokens: readonly Token[]) =>
+  (predication: Predication): readonly Run[] => {
+    if (/^(?:but|except)$/.test(tokens[predication.from]?.text ?? '')) return [predication];
+    return predication.exception ? [predication.exception] : [];
+  };
 
 const mixtureRegions: ReadonlySet<Region> = new Set(['mixtures', 'summary']);
 

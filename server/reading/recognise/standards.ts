@@ -35,11 +35,21 @@ function roleOf({ name }: Designation, statement: Statement): StandardRole {
   const isAsked =
     statement.predication.force !== 'ban' &&
     statement.region !== 'submittals' &&
-    complying.test(sentenceWords(statement));
+    (complying.test(sentenceWords(statement)) || standsAlone(statement));
   // "CSA A23.1, Class C-2" in a mixture orders that concrete without a verb.
   const isOrdered = statement.region === 'mixtures' && /\bclass\b/.test(sentenceWords(statement));
   if (specifications.test(name)) return isAsked || isOrdered ? 'requirement' : 'listed';
   return testMethods.test(name) ? 'test' : 'material';
+}
+
+/** "ACI 306.1." and "ACI 306.1 applies." under a heading that says for what; a list of documents has its own article. */
+function standsAlone(statement: Statement): boolean {
+  return (
+    statement.region !== 'quality' &&
+    /^\W*(?:aci|csa|en|astm) [a-z]?[\d.]+(?: (?:applies|governs|shall (?:apply|govern)))?(?: (?:in|for|during|when)\b.*)?\W*$/.test(
+      allWords(statement).replace(/ ?- ?\d+\b/g, ''),
+    )
+  );
 }
 
 const agencies =
@@ -84,14 +94,11 @@ const sections = (statement: Statement, inside: readonly Designation[]): NamedFa
 
 const subjects: readonly (readonly [ElsewhereValue, RegExp])[] = [
   ['curing', /\bcur(?:e|ed|ing)\b/],
-  [
-    'cold-weather',
-    /\b(?:cold|winter|freezing) weather|\bcold-weather|weather (?:protection|requirements)|\bhot and cold\b/,
-  ],
+  ['cold-weather', /\b(?:cold|winter|freezing) ?-? ?weather|weather (?:protection|requirements)|\bhot and cold\b/],
   ['evaporation', /\bhot weather|evaporation\b/],
   ['exposure', /\bexposure (?:class\w*|categor\w*)\b/],
   ['w-cm', /\bw ?\/ ?cm?\b|\bwater ?[-/] ?cement\w*/],
-  ['air-test', /\b(?:test\w*|sampl\w*)\b.{0,30}\bair\b|\bfield quality|\btesting\b/],
+  ['air-test', /\b(?:test\w*|sampl\w*)\b.{0,30}\bair\b|\bfield quality|\btesting\b|\bair tests?\b/],
   ['air', /\bair(?: content)?\b/],
   ['strength', /\bstrength\b|\bf ?' ?c\b/],
   ['hold-off', /\bde ?-? ?ic\w*|\bwinter care|\bfirst winter\b/],

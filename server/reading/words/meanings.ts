@@ -157,6 +157,8 @@ export const meanings: readonly (readonly [Meaning, readonly string[]])[] = [
       'specified strength',
       'concrete strength',
       'psi mix',
+      'develop',
+      'shall attain',
     ],
   ],
   [ours('strength', ['stress'], 'flexural'), ['flexural strength', 'modulus of rupture', 'flexure', 'flexural']],
