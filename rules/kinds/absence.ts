@@ -79,7 +79,7 @@ function finding(rule: Absence, views: Views): RuleFinding {
     detail: [rule.detail?.(views), carried(rule, views)].filter(Boolean).join(' ') || undefined,
     required: rule.required?.(view),
     elements,
-    severity: rule.level?.(views),
+    severity: rule.asks === 'value' && views.every(isOnlyWorkedOn) ? 'note' : rule.level?.(views),
     steps: rule.asks === 'value' ? view.requirement?.steps : undefined,
     remedy: {
       kind: 'insert',
@@ -89,6 +89,20 @@ function finding(rule: Absence, views: Views): RuleFinding {
     },
   };
 }
+
+/** Named in PART 3 alone, where the text describes the concrete of other things: whether it has that concrete is a question. */
+const isOnlyWorkedOn = (view: View): boolean =>
+  isFirstNamedIn(view, execution) &&
+  viewsOf(view.context).some((other) => other.document === view.document && !isFirstNamedIn(other, execution));
+
+const isFirstNamedIn = ({ document, element: { first } }: View, part: number): boolean =>
+  document.articles.some(
+    (article) =>
+      article.part === part &&
+      article.span.path === first.path &&
+      article.span.start <= first.start &&
+      first.start < article.span.end,
+  );
 
 /** A point is carried only where it is silent for all the elements: else the line would be wrong for some of them. */
 function carried(rule: Absence, views: Views): string | undefined {
