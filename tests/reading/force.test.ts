@@ -70,3 +70,42 @@ describe('a ban that need, weather or somebody on the site may lift is none', ()
     expect(comings('accelerator', 'ADMIXTURES', 'Calcium chloride may be used without approval.')).toEqual(['permit']);
   });
 });
+
+describe('a comparison that is denied is a limit and no ban', () => {
+  test.each([
+    ['w-cm', 'w/cm in no case over 0.50.', { max: 0.5 }],
+    ['w-cm', 'In no case shall the w/cm be over 0.50.', { max: 0.5 }],
+    ['w-cm', 'w/cm above 0.45 is not permitted.', { max: 0.45 }],
+    ['scm', 'Fly ash shall in no case be more than 35% of the cementitious material.', { max: 35 }],
+    ['scm', 'Do not use fly ash in excess of 35 percent.', { max: 35 }],
+    ['strength', "f'c shall never be less than 3000 psi (21 MPa).", { min: 3000, also: [{ min: 21 }] }],
+    ['strength', "f'c 4000 psi, w/cm never over 0.50.", { target: 4000 }],
+    ['air-content', 'Air shall never fall below 2 percent.', { min: 2 }],
+    ['air-content', 'Air shall at no time be allowed to fall below 2 percent.', { min: 2 }],
+    ['air-content', 'Concrete with air below 4.5 percent is not acceptable.', { min: 4.5 }],
+    ['air-content', 'Air not less than 4.5 percent nor more than 7.5 percent.', { min: 4.5, max: 7.5 }],
+    ['concrete-temperature', 'Do not place concrete at less than 40 °F.', { min: 40 }],
+  ] as const)('%s: %s', (kind, text, value) => {
+    const [fact, ...more] = factsOf(kind, 'MIXTURES', text);
+    expect(more).toEqual([]);
+    expect(fact).toMatchObject({ force: 'require', value });
+  });
+
+  test('a number that is banned as such stays banned', () => {
+    expect(factsOf('scm', 'MIXTURES', 'Do not use 35 percent fly ash.')).toMatchObject([{ force: 'ban' }]);
+  });
+
+  test.each([
+    ['w-cm-high', 'w/cm in no case over 0.50.'],
+    ['scm-over-cap', 'Fly ash shall in no case be more than 35% of the cementitious material.'],
+    ['strength-low', "f'c shall never be less than 3000 psi."],
+    ['air-content-low', 'Air shall never fall below 2 percent.'],
+  ])('%s holds the limit against what is asked: %s', (rule, text) => {
+    expect(found(rule, 'MIXTURES', text)).toHaveLength(1);
+  });
+
+  test('concrete that is refused for too little air is not concrete without air', () => {
+    const text = 'Concrete with air below 4.5 percent is not acceptable.';
+    expect(factsOf('air-entrainment', 'MIXTURES', text)).toEqual([]);
+  });
+});

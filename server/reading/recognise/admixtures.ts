@@ -127,6 +127,9 @@ export function airEntrainment(statement: Statement): ActFact[] {
     return [actFact('air-entrainment', { verb: 'entrain', manner: 'as needed' }, statement, 'permit')];
   const cell = underAir && /^(?:none|no|non)/.test(main);
   if (!cell && (!holds(entrain, statement) || where < 0)) return [];
+  // "Concrete with air below 4.5 percent is not acceptable" refuses too little of it.
+  if (predication.force === 'ban' && statement.values.some(({ owner, bounded }) => owner?.id === 'air' && bounded))
+    return [];
   // "A trowel finish shall not be given to air-entrained concrete" forbids the trowel.
   if (
     predication.force === 'ban' &&

@@ -1,5 +1,6 @@
 /** The maker for kinds of fact that are a value: the meaning that owns it, its dimension, and what is plausible. */
 import type { PropertyKind, ValueFact } from '../../../rules/model/fact.ts';
+import type { Measure } from '../../../rules/model/measure.ts';
 import type { Dimension } from '../../../rules/model/quantity.ts';
 import { localSubject } from '../local-scope.ts';
 import { type Owned, type Statement, said } from '../statement.ts';
@@ -39,18 +40,40 @@ export function valueFact(
   more: Partial<ValueFact> = {},
 ): ValueFact {
   const { force } = statement.predication;
-  const base = said(statement, value, force === 'state' ? 'require' : force);
+  const limit = force === 'ban' && !value.conditional ? deniedLimit(value, statement) : undefined;
+  const base = said(statement, value, limit || force === 'state' ? 'require' : force);
   const peers = statement.values.filter(({ measure }) => measure.dimension === value.measure.dimension);
   return {
     kind,
     ...base,
     subject: localSubject(statement, value, peers),
-    value: value.measure,
+    value: limit ?? value.measure,
     ...(value.owner?.of && { of: value.owner.of }),
     ...(value.doubt && { doubt: value.doubt }),
     ...more,
   };
 }
+
+/** "w/cm above 0.45 is not permitted", "use no fly ash over 25 percent": a ban of what lies beyond a number sets that number as the limit. */
+function deniedLimit({ measure, from }: Owned, { tokens }: Statement): Measure | undefined {
+  if (measure.target !== undefined || (measure.min === undefined) === (measure.max === undefined)) return undefined;
+  const before = tokens
+    .slice(Math.max(0, from - 3), from)
+    .map(({ text }) => text)
+    .join(' ');
+  return comparison.test(before) ? turnedOver(measure) : undefined;
+}
+
+const comparison =
+  /(?:^| )(?:over|above|beyond|(?:more|greater|higher|less|lower|fewer) than|below|under|in excess of|exceeding)$/;
+
+const turnedOver = ({ min, max, also, ...rest }: Measure): Measure =>
+  ({
+    ...rest,
+    ...(max !== undefined && { min: max }),
+    ...(min !== undefined && { max: min }),
+    ...(also && { also: also.map(turnedOver) }),
+  }) as Measure;
 
 /** The largest number of a value. */
 export const top = ({ measure }: Owned): number =>

@@ -2,7 +2,47 @@
 
 export type Bound = 'min' | 'max';
 
+const denials = ['not', 'never', 'no case', 'no event', 'no circumstances', 'no time', 'no instance', 'cannot'];
+const links = [
+  '',
+  'be',
+  'fall',
+  'drop',
+  'go',
+  'rise',
+  'have',
+  'contain',
+  'be used',
+  'be allowed to be',
+  'be permitted to be',
+  'be allowed to fall',
+  'be permitted to fall',
+  'be allowed to drop',
+  'be allowed to go',
+  'be allowed to rise',
+  'be allowed to',
+  'be permitted to',
+];
+const comparisons: Readonly<Record<Bound, readonly string[]>> = {
+  max: ['over', 'more than', 'above', 'greater than', 'higher than', 'in excess of', 'exceed', 'exceeding', 'beyond'],
+  min: ['less than', 'below', 'under', 'lower than', 'fewer than'],
+};
+
+/** "never be less than", "in no case over": a comparison that is denied is a bound and no ban. */
+export const deniedComparisons: Readonly<Record<Bound, readonly string[]>> = {
+  max: denied(comparisons.max),
+  min: denied(comparisons.min),
+};
+
+function denied(compared: readonly string[]): string[] {
+  return denials.flatMap((denial) =>
+    links.flatMap((link) => compared.map((words) => [denial, link, words].filter(Boolean).join(' '))),
+  );
+}
+
 export const boundsBefore: readonly (readonly [Bound, readonly string[]])[] = [
+  ['max', deniedComparisons.max],
+  ['min', deniedComparisons.min],
   [
     'max',
     [

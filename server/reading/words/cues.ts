@@ -1,5 +1,6 @@
 /** Words that give a statement its force, turn it, limit it or except from it. */
 import type { Force } from '../../../rules/model/clause.ts';
+import { deniedComparisons } from './bounds.ts';
 
 export const forceCues: readonly (readonly [Force | 'without', readonly string[]])[] = [
   [
@@ -171,6 +172,8 @@ export const forceCues: readonly (readonly [Force | 'without', readonly string[]
 
 /** Bounds that only look negative: taken out before force is read. */
 export const comparators: readonly string[] = [
+  ...deniedComparisons.max,
+  ...deniedComparisons.min,
   'not less than',
   'no less than',
   'not more than',
