@@ -64,3 +64,62 @@ describe('a refusal in other words than "shall not"', () => {
     ).not.toContain('ban');
   });
 });
+
+describe('what the heading names and the clause leaves out', () => {
+  test.each([
+    'Apply none in the first winter.',
+    'None until the concrete has passed its first winter.',
+    'None shall be spread by the Owner in the first winter.',
+    'Salt: none the first winter.',
+    'Keep off all new concrete for the first winter.',
+    'The Owner won’t use de-icing salts during the first winter.',
+    'Until one winter has passed use sand and no salt.',
+  ])('under DE-ICERS a hold-off: %s', (text) => {
+    const spread = actsUnder('deicer-use', 'DE-ICERS', text).filter(({ act }) => act.verb === 'spread');
+    expect(spread.map(({ force, act }) => [force, act.material])).toEqual([['ban', 'de-icer']]);
+  });
+
+  test.each([
+    ['DE-ICERS', 'Use no steel shovels in the first winter.'],
+    ['DE-ICERS', 'Salt: only after the first winter.'],
+    ['PROTECTION', 'Keep off all new concrete for the first week.'],
+    ['CURING', 'None until the Engineer approves the compound.'],
+  ])('no hold-off: under %s "%s"', (heading, text) => {
+    const spread = actsUnder('deicer-use', heading, text).filter(({ act }) => act.verb === 'spread');
+    expect(spread.filter(({ force }) => force === 'ban')).toEqual([]);
+  });
+
+  test('sand in place of salt is ordered', () => {
+    const made = actsUnder('deicer-use', 'DE-ICERS', 'Until one winter has passed use sand and no salt.');
+    expect(made.find(({ act }) => act.verb === 'sand')?.force).toBe('require');
+  });
+
+  test.each([
+    ['The Owner will not use de-icing salts.', 'no'],
+    ["The Owner won't use de-icing salts.", 'no'],
+    ['The Owner will use de-icing salts.', 'yes'],
+  ])('whether de-icers come: %s', (text, value) => {
+    const said = factsUnder('DE-ICERS', text).filter(({ kind }) => kind === 'deicers');
+    expect(said).toMatchObject([{ value }]);
+  });
+
+  test.each([
+    ['COLD WEATHER', 'ACI 306.1.', 'requirement'],
+    ['COLD WEATHER', 'ACI 306.1 applies.', 'requirement'],
+    ['PLACING', 'ACI 306.1 in cold weather.', 'requirement'],
+    ['QUALITY ASSURANCE', 'ACI 306.1.', 'listed'],
+    ['COLD WEATHER', 'ACI 306.1 is not attached.', 'listed'],
+  ])('a standard that stands alone: under %s "%s"', (heading, text, of) => {
+    expect(factsUnder(heading, text).filter(({ kind }) => kind === 'standard')).toMatchObject([{ of }]);
+  });
+
+  test('paving that stops at a falling temperature is a rule for cold weather', () => {
+    const text = 'Paving shall be discontinued when a descending air temperature in the shade reaches 40 °F.';
+    expect(actsUnder('cold-weather', 'WEATHER', text)).toMatchObject([{ act: { verb: 'place', time: 'trigger' } }]);
+  });
+});
+
+test('the order behind an opening condition keeps its length of time', () => {
+  const made = factsUnder('CURING', 'After washing cover with wet burlap for 7 days.');
+  expect(made.filter(({ kind }) => kind === 'curing-duration')).toMatchObject([{ value: { target: 7, unit: 'd' } }]);
+});

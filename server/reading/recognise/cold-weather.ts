@@ -82,12 +82,7 @@ const trigger = (statement: Statement): boolean =>
 function verbOf(statement: Statement): ColdWeatherVerb | undefined {
   const sentence = sentenceWords(statement);
   const all = allWords(statement);
-  if (/\brain\b/.test(sentence) && !/\b(?:cold|freez\w*|frost|frozen)\b/.test(sentence)) return undefined;
-  const about =
-    holds(cold, statement, statement.sentence) ||
-    (/cold|winter|freez|frost/.test(statement.heading) && statement.region === 'weather') ||
-    (trigger(statement) && /\b(?:below|falls?|drops?|under|forecast|less|above|rising|and rising)\b/.test(sentence));
-  if (!about || /\bhot\b/.test(statement.heading.split('|')[0] ?? '')) return undefined;
+  if (!isAboutCold(statement)) return undefined;
   if (
     /\b(?:frozen|frost|ice|snow)\b/.test(all) &&
     /\b(?:base|subgrade|ground|forms|subbase|surface|material|frozen|steel|reinforcement)\w*\b/.test(all) &&
@@ -113,12 +108,26 @@ function verbOf(statement: Statement): ColdWeatherVerb | undefined {
     return 'avoid';
   if (/\b(?:maintain|hold|keep|remain)\w*\b/.test(all) && trigger(statement)) return 'hold';
   if (
-    /\b(?:place|placing|pour\w*|placement|concreting|mix\w*|cast\w*|start|work)\b/.test(all) &&
+    /\b(?:place|placing|pour\w*|pav(?:e|ing)|placement|concreting|mix\w*|cast\w*|start|work)\b/.test(all) &&
     (trigger(statement) || /\bcold weather|freezing weather|306/.test(sentence))
   )
     return 'place';
   return undefined;
 }
+
+/** Named by the sentence, by the heading over it, or by a temperature that the air falls to. */
+function isAboutCold(statement: Statement): boolean {
+  const sentence = sentenceWords(statement);
+  if (/\brain\b/.test(sentence) && !/\b(?:cold|freez\w*|frost|frozen)\b/.test(sentence)) return false;
+  if (/\bhot\b/.test(statement.heading.split('|')[0] ?? '')) return false;
+  return (
+    holds(cold, statement, statement.sentence) ||
+    (/cold|winter|freez|frost/.test(statement.heading) && statement.region === 'weather') ||
+    (trigger(statement) && falling.test(sentence))
+  );
+}
+
+const falling = /\b(?:below|falls?|drops?|descend\w*|reaches|under|forecast|less|above|rising|and rising)\b/;
 
 /** How long and how warm concrete is protected, and the strength that ends protection. */
 export function coldProtection(statement: Statement): ValueFact[] {

@@ -1,10 +1,11 @@
-/** De-icers: whether they will be used, what may be spread, how long they stay off, and what keeps people safe meanwhile. */
-import type { DeicerMaterial, DeicerUseVerb } from '../../../rules/model/acts.ts';
+/** De-icers: whether they will be used, what may be spread, and how long they stay off. */
+import type { DeicerMaterial } from '../../../rules/model/acts.ts';
 import type { ActFact, NamedFact, ValueFact } from '../../../rules/model/fact.ts';
 import { Phrases } from '../phrases.ts';
 import { holds, isAside, type Statement, said, trimmed } from '../statement.ts';
-import { actFact, allWords, sentenceWords, words } from './act.ts';
+import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
 import { valueFact } from './property.ts';
+import { winterCare } from './winter-care.ts';
 
 const materials = new Phrases<DeicerMaterial>([
   [
@@ -101,7 +102,13 @@ const young =
 
 export function deicers(statement: Statement): (ActFact | NamedFact | ValueFact)[] {
   if (['references', 'related', 'definitions'].includes(statement.region)) return [];
-  return [...exposure(statement), ...uses(statement), ...holdOff(statement), ...care(statement)];
+  return [
+    ...exposure(statement),
+    ...uses(statement),
+    ...withheldUnderHead(statement),
+    ...holdOff(statement),
+    ...winterCare(statement),
+  ];
 }
 
 /** Materials that the statement itself is about; what only times it ("before salt is spread") is not here. */
@@ -125,17 +132,18 @@ function exposure(statement: Statement): NamedFact[] {
   if (chemicals.length === 0 && !salted) return [];
   const { force } = statement.predication;
   const never =
-    /\b(?:no|not|never|without|neither)\b/.test(all) && /\b(?:de ?-? ?ic\w*|salt\w*|brine|chemicals?)\b/.test(all);
+    /\b(?:no|not|never|without|neither|won't)\b/.test(all) &&
+    /\b(?:de ?-? ?ic\w*|salt\w*|brine|chemicals?)\b/.test(all);
   if (young.test(sentenceWords(statement)) && (force === 'ban' || never)) return [];
   const exposed =
-    /\b(?:expos\w*|receiv\w*|salted|subject\w*|reach\w*|under|spread\w*|appl\w*|will (?:be )?us\w*|treated|splash|spray|carried|brine|in contact|direct application)\b/.test(
+    /\b(?:expos\w*|receiv\w*|salted|subject\w*|reach\w*|under|spread\w*|appl\w*|will (?:not )?(?:be )?us\w*|won't (?:be )?us\w*|treated|splash|spray|carried|brine|in contact|direct application)\b/.test(
       all,
     );
   const describes =
     force === 'state' ||
     salted ||
     /\b(?:receiv\w*|expos\w*|subject\w*)\b/.test(all) ||
-    (statement.predication.addressee === 'owner' && exposed) ||
+    ((statement.predication.addressee === 'owner' || /\bowner won't\b/.test(all)) && exposed) ||
     0 < statement.named.elements.length;
   if (!exposed || !describes) return [];
   const value = never ? 'no' : 'yes';
@@ -177,6 +185,21 @@ const isIceControl = (statement: Statement): boolean =>
     `${sentenceWords(statement)} ${statement.heading}`,
   );
 
+/** Under "De-icers", "none until spring" and "keep off for the first winter" speak of what the heading names. */
+function withheldUnderHead(statement: Statement): ActFact[] {
+  const main = mainWords(statement);
+  const { tokens, sentence } = statement;
+  const isNamed = 0 < materials.in(tokens, sentence.from, sentence.to).length;
+  if (!headed.test(statement.heading) || isNamed || !pronouns.test(main)) return [];
+  if (statement.predication.force !== 'ban' && !/\bnone\b/.test(main)) return [];
+  const time = young.test(sentenceWords(statement)) ? 'first winter' : undefined;
+  return [actFact('deicer-use', { verb: 'spread', material: 'de-icer', ...(time && { time }) }, statement, 'ban')];
+}
+
+const headed = /\b(?:de ?-? ?icers?|de ?-? ?icing|salts?|salting|ice control|melting agents?)\b/;
+const pronouns =
+  /\bnone\b|\b(?:apply|use|spread|put|applied|used) (?:any|them|it|these|such)\b|\b(?:keep|kept|hold)\b(?: \w+)? off\b|\b(?:they|it|them|these)\b/;
+
 /** A ban of de-icers for a stated time, strength or drying. */
 function holdOff(statement: Statement): ValueFact[] {
   const { predication } = statement;
@@ -195,43 +218,4 @@ function holdOff(statement: Statement): ValueFact[] {
         measure.dimension === 'stress',
     )
     .map((value) => valueFact('deicer-hold-off', value, statement));
-}
-
-/** Sand, clearing, the owner's sheet and the look in spring. */
-function care(statement: Statement): ActFact[] {
-  const all = allWords(statement);
-  const made = (verb: DeicerUseVerb, material?: string): ActFact =>
-    actFact('deicer-use', { verb, ...(material && { material }) }, statement);
-  const facts: ActFact[] = [];
-  const block = statement.text.slice(statement.block.start, statement.block.end).toLowerCase();
-  const winter = /\b(?:winter|ice|snow|slip\w*|traction|de ?-? ?ic\w*|salt\w*|grit)\b/.test(
-    `${block} ${statement.heading}`,
-  );
-  if (
-    winter &&
-    /\b(?:clean |washed |sharp |dry )?(?:sand|grit)\b/.test(all) &&
-    /\b(?:use|spread|strewn|strew|apply|with|only|traction|footing|instead|safe|and)\b/.test(all) &&
-    !/sandblast|aggregate|bed\b/.test(all)
-  )
-    facts.push(made('sand', 'sand'));
-  if (
-    winter &&
-    /\b(?:clear(?:s|ed|ing)?|shovel(?:s|ed|ing)?|plow(?:s|ed|ing)?|plough(?:s|ed|ing)?)\b(?! ?- ?shoe)/.test(all) &&
-    !/\bclear (?:distance|space|cover)/.test(all)
-  )
-    facts.push(made('clear'));
-  if (
-    winter &&
-    /\b(?:owner'?s? (?:sheet|instruction)|instruct\w*|sheet|letter|inform|notify|maintenance (?:instruction|manual))\b/.test(
-      all,
-    ) &&
-    /\bowner|maintenance|snow contractor|tenant\b/.test(all)
-  )
-    facts.push(made('instruct'));
-  if (
-    /\binspect\w*|walk through|examine\b/.test(all) &&
-    /\b(?:spring|in (?:may|april)|after the (?:first )?winter|first winter)\b/.test(all)
-  )
-    facts.push(made('inspect'));
-  return facts;
 }

@@ -21,17 +21,17 @@ const withForce = (statement: Statement, force: Force): Statement => ({
   predication: { ...statement.predication, force, cued: true },
 });
 
-/** A verdict is a few words and nothing else, so that it has no subject but the one before it. */
+/** A verdict is a few words and at most a time or a place, so that it has no subject but the one before it. */
 const verdicts: readonly (readonly [Force, RegExp])[] = [
   [
     'ban',
-    /^(?:(?:is|are|shall be|will be|be) )?(?:strictly )?(?:no|none|nil|never|not?(?: be)? (?:permitted|allowed|accepted|acceptable|used|admitted)|do not use|prohibited|forbidden|banned|excluded|unacceptable|rejected|inadmissible)$/,
+    /^(?:(?:is|are|shall be|will be|be) )?(?:strictly )?(?:no|none|nil|never|not?(?: be)? (?:permitted|allowed|accepted|acceptable|used|admitted)|do not use|prohibited|forbidden|banned|excluded|unacceptable|rejected|inadmissible)(?: (?:the first|in|during|for|until|before|at|on)\b.*)?$/,
   ],
   ['waive', /^(?:(?:is|are) )?(?:not (?:required|necessary|needed))$/],
   ['permit', /^(?:(?:is|are) )?(?:yes|permitted|allowed|acceptable|ok)$/],
 ];
 
-const longestVerdict = 6;
+const longestVerdict = 12;
 
 const verdictIn = (text: string): Force | undefined => verdicts.find(([, say]) => say.test(text))?.[0];
 
