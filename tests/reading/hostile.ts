@@ -175,3 +175,10 @@ export const words: readonly Hostile[] = [
   { name: 'brackets in brackets', text: (length) => '[('.repeat(length / 4) + ')]'.repeat(length / 4) },
   { name: 'bars and blanks', text: (length) => `Walk   Air   Days\n${'ramp   6   7\n'.repeat(length / 13)}` },
 ];
+
+/** What the parser alone would take many seconds for, or what only great lengths betray. */
+export const traps: readonly Hostile[] = [
+  ...['- ', '> ', '*a ', '_a ', '[', '![', '`', '<a ', '\\1\\. ', '&x; '].map((unit) => again(unit)),
+  again('*a *a\n- \n'),
+  again('| *a *a\n', 'x\n| a |\n| - |\n'),
+];
