@@ -1,7 +1,7 @@
 /** One element as the rules look at it: its evidence, what is required of it, and what the text says about it. */
 import { type ExposureEvidence, exposureEvidence } from '../formulas/exposure-evidence.ts';
 import { computeRequirement } from '../formulas/requirement.ts';
-import { about, allAbout } from '../model/binding.ts';
+import { allAbout, closest } from '../model/binding.ts';
 import type { ActFact, ActKind, Fact, FactKind, NamedFact, NamedKind, PropertyKind, ValueFact } from '../model/fact.ts';
 import { type ElementSettings, type Project, projectFor, type YesNo } from '../model/project.ts';
 import type { Requirement } from '../model/requirement.ts';
@@ -32,6 +32,9 @@ export class View {
   readonly evidence: ExposureEvidence;
   readonly #settings: ElementSettings | undefined;
   #requirement?: Requirement;
+  /** Asked once for each kind: rules ask for every fact of a long manual. */
+  readonly #every = new Map<FactKind, readonly Fact[]>();
+  readonly #about = new Map<FactKind, readonly Fact[]>();
 
   constructor(
     readonly context: Context,
@@ -47,15 +50,15 @@ export class View {
 
   /** What the text says at the most specific level at which it speaks. */
   values(kind: PropertyKind): readonly ValueFact[] {
-    return about(this.context.specification, this.element, kind);
+    return this.#closest(kind) as readonly ValueFact[];
   }
 
   acts(kind: ActKind): readonly ActFact[] {
-    return about(this.context.specification, this.element, kind);
+    return this.#closest(kind) as readonly ActFact[];
   }
 
   names(kind: NamedKind): readonly NamedFact[] {
-    return about(this.context.specification, this.element, kind);
+    return this.#closest(kind) as readonly NamedFact[];
   }
 
   /** What the text says at every level: a general ban binds a walk that has clauses of its own. */
@@ -63,11 +66,11 @@ export class View {
   every(kind: ActKind): readonly ActFact[];
   every(kind: NamedKind): readonly NamedFact[];
   every(kind: FactKind): readonly Fact[] {
-    return allAbout(this.context.specification, this.element, kind);
+    return this.#all(kind);
   }
 
   says(kind: FactKind): boolean {
-    return allAbout(this.context.specification, this.element, kind).length > 0;
+    return this.#all(kind).length > 0;
   }
 
   has(trait: string): boolean {
@@ -192,8 +195,26 @@ export class View {
     return suppliedFor(this, duty);
   }
 
+  #all(kind: FactKind): readonly Fact[] {
+    return remembered(this.#every, kind, () => allAbout(this.context.specification, this.element, kind));
+  }
+
+  #closest(kind: FactKind): readonly Fact[] {
+    return remembered(this.#about, kind, () => closest(this.#all(kind), this.element));
+  }
+
   #stated(what: 'structural' | 'reinforced'): YesNo | undefined {
     const own = this.#settings?.[what] ?? this.project[what];
     return own === 'unknown' ? undefined : own;
   }
+}
+
+function remembered(
+  known: Map<FactKind, readonly Fact[]>,
+  kind: FactKind,
+  make: () => readonly Fact[],
+): readonly Fact[] {
+  const found = known.get(kind) ?? make();
+  known.set(kind, found);
+  return found;
 }

@@ -18,9 +18,14 @@ export function about(specification: Specification, element: Element, kind: Prop
 export function about(specification: Specification, element: Element, kind: ActKind): readonly ActFact[];
 export function about(specification: Specification, element: Element, kind: NamedKind): readonly NamedFact[];
 export function about(specification: Specification, element: Element, kind: FactKind): readonly Fact[] {
-  const reaching = allAbout(specification, element, kind);
-  const best = Math.max(0, ...reaching.map((fact) => closeness(fact.subject, element)));
-  return reaching.filter((fact) => closeness(fact.subject, element) === best);
+  return closest(allAbout(specification, element, kind), element);
+}
+
+/** Of facts that reach the element, those at the most specific level. */
+export function closest(reaching: readonly Fact[], element: Element): readonly Fact[] {
+  const levels = reaching.map((fact) => closeness(fact.subject, element));
+  const best = levels.reduce((most, level) => Math.max(most, level), 0);
+  return reaching.filter((_, at) => levels[at] === best);
 }
 
 /** Every fact of one kind that reaches the element, however generally it is stated. */

@@ -76,8 +76,12 @@ function note(
   for (const mixture of place.mixtures) draft.mixtures.add(mixture);
   for (const trait of each.traits) draft.traits.add(trait);
   const span = { path, start: place.start, end: place.end };
-  draft.cues.push(...nounCues(label, exterior, place.place, span));
+  for (const cue of nounCues(label, exterior, place.place, span))
+    if (!draft.cues.some((known) => isSameCue(known, cue))) draft.cues.push(cue);
 }
+
+/** A word said twice is one piece of evidence. */
+const isSameCue = (a: Cue, b: Cue): boolean => a.kind === b.kind && a.words === b.words;
 
 /** A section that names nothing but itself is about what its title says. */
 function noteTitle(drafts: Map<string, Draft>, reading: Reading): void {
