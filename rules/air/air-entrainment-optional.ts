@@ -21,7 +21,8 @@ export default practice({
   kind: 'air-entrainment',
   gate: 'freezing',
   harmful: ({ act, force }) => act.manner === 'as needed' || act.manner === 'where required' || isChoice(act, force),
-  when: (view, fact) => needsAir(view) && !view.says('air-content') && !isDecidedByClass(view, fact),
+  when: (view, fact) =>
+    needsAir(view) && (!view.says('air-content') || fact.act.verb === 'omit') && !isDecidedByClass(view, fact),
   message: ({ where, elements, words }) => `${where} leaves the air of ${elements} to choice ("${words}")`,
   detail: (_, [view]) => (view ? `Air is needed here (${classOf(view)}).` : undefined),
 
@@ -40,6 +41,13 @@ PART 2 - PRODUCTS
 2.01 CONCRETE MIXTURES
 A. Shelter walks will be salted in winter. Provide air entrainment where required.
                                            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ to choice
+`,
+      'a number that pumping may undo': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Shelter walks, Exposure Class F3: total air 6 percent plus or minus 1.5 percent. For pumped concrete the air may be omitted.
+                                                                                    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ leaves the air of shelter walks to choice
 `,
       "at the contractor's option": `
 SECTION 32 13 13 - CONCRETE PAVING

@@ -88,7 +88,7 @@ export type AcceleratorMaterial = 'calcium chloride' | 'chloride' | 'non-chlorid
 
 /**
  * `air-entrainment` manners. `as needed`: if desired, as needed, at an option; `where required`: by a class, table or
- * schedule; `site adjustment` is a correction at the truck.
+ * schedule; `site adjustment` is a correction at the truck. Its verb is `entrain`, or `omit` where it may be left out.
  */
 export type AirEntrainmentManner = 'plain' | 'as needed' | 'where required' | 'site adjustment' | 'material';
 

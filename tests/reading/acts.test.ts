@@ -123,3 +123,74 @@ test('the order behind an opening condition keeps its length of time', () => {
   const made = factsUnder('CURING', 'After washing cover with wet burlap for 7 days.');
   expect(made.filter(({ kind }) => kind === 'curing-duration')).toMatchObject([{ value: { target: 7, unit: 'd' } }]);
 });
+
+describe('an act in other words', () => {
+  test.each([
+    ['Water shall be added to the surface only as needed.', 'require'],
+    ['Adding water to the surface to assist in finishing will be permitted in the form of a fine spray.', 'permit'],
+    ["A fine mist from a pump-up sprayer ahead of the bull float is the finisher's choice.", 'permit'],
+    ['Wet the broom and flick it over the slab before the last float pass.', 'require'],
+    ['Fog-spray until the surface glistens and trowel this moisture in.', 'require'],
+    ['Under no circumstances shall water, cement or a mixture of the two be spread upon the surface.', 'ban'],
+    ['Water as a finishing aid is grounds for rejection.', 'ban'],
+  ])('water on the surface: %s', (text, force) => {
+    expect(actsUnder('surface-water', 'FINISHING', text)).toMatchObject([{ force, act: { object: 'surface' } }]);
+  });
+
+  test.each([
+    'Fog above the slab before the float pass.',
+    'Spray the curing compound in a fine mist after brooming.',
+    'Shake the broom clean before it is pulled over the slab again.',
+    'Water on the slab shall be removed.',
+  ])('no water on the surface: %s', (text) => {
+    expect(actsUnder('surface-water', 'FINISHING', text)).toEqual([]);
+  });
+
+  test('moisture that is trowelled in is bleed water worked in', () => {
+    const text = 'Fog-spray until the surface glistens and trowel this moisture in.';
+    expect(actsUnder('bleed-water', 'FINISHING', text)).toMatchObject([{ force: 'require', act: { verb: 'work in' } }]);
+  });
+
+  test.each([
+    ['Under no circumstances shall water, cement or a mixture of the two be spread upon the surface.', ['ban']],
+    ['Do not dust the surface with cement.', ['ban']],
+    ['Cement paste that clings to the surface of the broom shall be rinsed off.', []],
+    ['Apply Portland cement grout to the face of the wall.', []],
+  ])('dry cement: %s', (text, expected) => {
+    expect(forces('dry-cement', 'FINISHING', text)).toEqual(expected);
+  });
+
+  test('water as a finishing aid is no evaporation retarder', () => {
+    const text = 'Water as a finishing aid is grounds for rejection.';
+    expect(actsUnder('evaporation-retarder', 'FINISHING', text)).toEqual([]);
+    expect(forces('evaporation-retarder', 'FINISHING', 'Use a finishing aid on tight areas.')).toEqual(['require']);
+  });
+
+  test.each([
+    ['Add water at will to help pumping.', ['require']],
+    ['Lubricate the pump line with water and cement before pumping.', []],
+  ])('water at the site: %s', (text, expected) => {
+    expect(forces('site-water', 'PLACING', text)).toEqual(expected);
+  });
+
+  test.each([
+    ['For pumped concrete the air may be omitted.', 'permit', 'omit', 'as needed'],
+    ['Concrete need not be air-entrained.', 'permit', 'entrain', 'as needed'],
+    ['Air entrainment may be omitted in interior footings.', 'permit', 'entrain', 'as needed'],
+    ['Do not use air-entraining admixtures.', 'ban', 'entrain', 'plain'],
+  ])('air: %s', (text, force, verb, manner) => {
+    expect(actsUnder('air-entrainment', 'MIXTURES', text)).toMatchObject([{ force, act: { verb, manner } }]);
+  });
+
+  test('a sealer for which air is left out stands in its place', () => {
+    const text = 'Apply penetrating sealer; where it is applied, air entrainment may be left out.';
+    expect(actsUnder('sealer-instead', 'MIXTURES', text)).toMatchObject([{ act: { manner: 'air' } }]);
+  });
+
+  test.each([
+    ['Light steel trowel, then broom.', ['trowel', 'broom']],
+    ['Trowel lightly only to close tears.', ['light trowel']],
+  ])('a trowel before the broom: %s', (text, steps) => {
+    expect(actsUnder('finish', 'FINISHING', text)).toMatchObject([{ act: { steps } }]);
+  });
+});

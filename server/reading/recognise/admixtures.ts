@@ -79,6 +79,7 @@ function materialOf(statement: Statement): AcceleratorMaterial | undefined {
   )
     return undefined;
   if (isCalcium) return 'calcium chloride';
+  if (/\bneed not be (?:free of|non ?-? ?chlorides?|chloride ?-? ?free)\b/.test(allWords(statement))) return 'chloride';
   // "accelerators: Type C or E, non-chloride" may say so anywhere in its sentence.
   if (holds(free, statement, statement.sentence)) return 'non-chloride';
   return holds(chloride, statement) ? 'chloride' : 'unspecified';
@@ -106,6 +107,16 @@ const entrain = words(
   'air agent',
   'with air',
   'nonair entrained',
+  'air may be omitted',
+  'air may be left out',
+  'air can be omitted',
+  'air can be left out',
+  'omit air',
+  'omit the air',
+  'leave out the air',
+  'leave the air out',
+  'air is optional',
+  'air optional',
 );
 const option =
   /\b(?:if (?:desired|needed|wanted)|as (?:needed|desired|necessary)|at (?:the )?(?:contractor|supplier|producer)'?s? option|optional|where (?:desired|convenient)|option)\b/;
@@ -147,8 +158,15 @@ export function airEntrainment(statement: Statement): ActFact[] {
       : predication.force === 'state'
         ? 'require'
         : predication.force;
-  return [actFact('air-entrainment', { verb: 'entrain', manner: mannerOf(statement) }, statement, force)];
+  const manner = mannerOf(statement);
+  if (force !== 'waive') return [actFact('air-entrainment', { verb: 'entrain', manner }, statement, force)];
+  // What need not be entrained is left to choice; what may be left out is, whatever number stands beside it.
+  const verb = leftOut.test(main) && !notExposed.test(sentenceWords(statement)) ? 'omit' : 'entrain';
+  return [actFact('air-entrainment', { verb, manner: manner === 'plain' ? 'as needed' : manner }, statement, 'permit')];
 }
+
+const leftOut = /\b(?:omit\w*|left out|leave out|leave the air out)\b/;
+const notExposed = /\b(?:interior|indoors?|inside|not exposed|f0|footings?|foundations?|heated|below grade)\b/;
 
 function mannerOf(statement: Statement): AirEntrainmentManner {
   const sentence = sentenceWords(statement);

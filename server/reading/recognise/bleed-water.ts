@@ -31,6 +31,9 @@ const bleeding = words(
   'water is on',
   'wet surface',
   'bled',
+  'this moisture',
+  'the moisture',
+  'this water',
 );
 const working = words(
   'float',

@@ -1,4 +1,6 @@
 /** Dry cement and mixtures of it dusted on wet concrete; dry-shake hardeners are kept apart. */
+import type { ActFact } from '../../../rules/model/fact.ts';
+import { holds, type Statement } from '../statement.ts';
 import { act, allWords, words } from './act.ts';
 
 const cement = words(
@@ -73,7 +75,7 @@ const others = words(
   'dry shake',
 );
 
-export const dryCement = act({
+const dusted = act({
   kind: 'dry-cement',
   meets: [cement, spreading],
   unless: others,
@@ -83,6 +85,39 @@ export const dryCement = act({
       ? { verb: 'spread', material: 'dry cement', object: 'surface' }
       : undefined,
 });
+
+const plainCement = words('cement', 'portland cement');
+const otherCement = words(
+  'cement paste',
+  'cement grout',
+  'cement mortar',
+  'cement content',
+  'cement ratio',
+  'water cement ratio',
+  'cement finish',
+  'white cement',
+  'slag cement',
+  'cement concrete',
+  'portland cement concrete',
+);
+/** "Water, cement or a mixture of the two spread upon the surface": cement alone is dry where it is put on the surface. */
+const ontoSurface =
+  /\b(?:dust|sprinkl|spread|strew|scatter|sift|cast|throw|appl)\w*\b.{0,40}\b(?:on|upon|onto|over|to) (?:the )?(?:\w+ )?(?:surface|slab|face|concrete|walks?)\b/;
+
+const spreadPlain = act({
+  kind: 'dry-cement',
+  meets: [plainCement, spreading],
+  unless: others,
+  act: (statement) =>
+    ontoSurface.test(allWords(statement)) && !holds(otherCement, statement)
+      ? { verb: 'spread', material: 'dry cement', object: 'surface' }
+      : undefined,
+});
+
+export function dryCement(statement: Statement): ActFact[] {
+  const made = dusted(statement);
+  return 0 < made.length ? made : spreadPlain(statement);
+}
 
 const shake = words(
   'dry shake',

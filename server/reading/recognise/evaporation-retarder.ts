@@ -25,7 +25,10 @@ export function evaporationRetarder(statement: Statement): ActFact[] {
   const sentence = sentenceWords(statement);
   const named =
     holds(retarder, statement) || (/\bretarder\b/.test(allWords(statement)) && /spray|film|evaporat/.test(sentence));
-  if (!named || /\bvapou?r retarder|set retarder|retarder or water reducer|astm/.test(allWords(statement))) return [];
+  // "Water as a finishing aid" names the aid: it is no retarder.
+  const isWater = /\bwater (?:\w+ ){0,3}(?:as|for) (?:a |an )?finishing aid\b/.test(allWords(statement));
+  if (!named || isWater || /\bvapou?r retarder|set retarder|retarder or water reducer|astm/.test(allWords(statement)))
+    return [];
   const manner: RetarderManner = aid.test(allWords(statement))
     ? 'finishing aid'
     : between.test(sentence)

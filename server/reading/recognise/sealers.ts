@@ -63,7 +63,7 @@ function insteadOf(statement: Statement): SealerInsteadOf | undefined {
   if (/\b(?:does not|do not|not (?:waive|replace|excuse)|in addition|also required|never|no sealer)\b/.test(sentence))
     return undefined;
   const replaced =
-    /\b(?:in lieu of|instead of|in place of|as (?:an )?(?:alternative|alternate|substitute) (?:to|for)|stand in for|omitted|omit|waived?|not (?:needed|required)|replaces?|substitute\w*|makes? up for)\b/.exec(
+    /\b(?:in lieu of|instead of|in place of|as (?:an )?(?:alternative|alternate|substitute) (?:to|for)|stand in for|omitted|omit|waived?|not (?:needed|required)|(?:be|is) left out|leave out|replaces?|substitute\w*|makes? up for)\b/.exec(
       sentence,
     );
   if (replaced) {

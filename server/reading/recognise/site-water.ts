@@ -34,6 +34,10 @@ const place = words(
   'ticket',
   'delivery',
   'consistency',
+  'pumping',
+  'help pumping',
+  'pumpability',
+  'pumped',
 );
 const adding = words(
   'add',

@@ -1,4 +1,5 @@
 /** Water put on the fresh surface, ordered, allowed or forbidden; water for anything else is not ours. */
+import type { Force } from '../../../rules/model/clause.ts';
 import type { ActFact } from '../../../rules/model/fact.ts';
 import { Phrases } from '../phrases.ts';
 import { holds, type Statement } from '../statement.ts';
@@ -23,17 +24,37 @@ const wetting =
 const later =
   /\b(?:finishing (?:is|has been) (?:over|done|complete)|after (?:final set|finishing|brooming|hardening)|has (?:set|hardened)|hard enough|set hard|when hard)\b/;
 
+const onSurface = { verb: 'wet', object: 'surface', material: 'water' } as const;
+
 export function surfaceWater(statement: Statement): ActFact[] {
   if (holds(otherLiquid, statement) && !/\bwater\b/.test(allWords(statement))) return [];
   const isBan = statement.predication.force === 'ban';
   if (/\bkeep\b.{0,24}\bwater\b.{0,12}\boff\b/.test(mainWords(statement)) && !isElsewhere(statement))
-    return [actFact('surface-water', { verb: 'wet', object: 'surface', material: 'water' }, statement, 'ban')];
+    return [actFact('surface-water', onSurface, statement, 'ban')];
   const broom = wettedBroom(statement);
   if (broom) return [broom];
+  if (isSpray(statement)) return [actFact('surface-water', onSurface, statement, choiceOf(statement))];
   if (!touchesSurface(statement)) return [];
   if (isElsewhere(statement) || (!isBan && isHarmless(statement))) return [];
-  return [actFact('surface-water', { verb: 'wet', object: 'surface', material: 'water' }, statement)];
+  return [actFact('surface-water', onSurface, statement)];
 }
+
+/** "A fine mist ahead of the float", "fog-spray until the surface glistens": a spray that is worked in, whatever it is called. */
+function isSpray(statement: Statement): boolean {
+  const main = allWords(statement);
+  if (!spray.test(main) || holds(otherLiquid, statement) || holds(forCuring, statement) || holds(intoAir, statement))
+    return false;
+  return aheadOfTool.test(main) || glistening.test(main);
+}
+
+const spray =
+  /\b(?:fine|light|water|quick|slight) (?:mist|spray|dash|sprinkl\w*|fog)\b|^(?:\W*(?:then|and) )?(?:fog|mist|spray)\b(?: ?- ?spray)?/;
+const aheadOfTool =
+  /\b(?:ahead of|in front of|between|to ease|to help|to aid|behind) (?:the |each )?(?:last |final |next )?(?:\w+ )?(?:float|trowel|broom|finish|pass)\w*\b/;
+const glistening = /\b(?:glisten|shin(?:es|y)|sheen)\w*\b/;
+
+/** "Is the finisher's choice" allows; a description of what is done orders it. */
+const choiceOf = ({ predication }: Statement): Force => (predication.force === 'state' ? 'permit' : predication.force);
 
 /** Water for the subgrade, the mixer, a joint. */
 const isElsewhere = ({ tokens, predication }: Statement): boolean =>
@@ -72,7 +93,7 @@ function isHarmless(statement: Statement): boolean {
   )
     return !finishing;
   // Keeping something wet is curing; wetting it to work on is not.
-  return /\bkeep|\bkept|\bmaintain/.test(mainWords(statement)) && !finishing;
+  return /\b(?:keep|kept|maintain\w*)\b(?! free)/.test(mainWords(statement)) && !finishing;
 }
 
 const brooms = words(
@@ -98,5 +119,9 @@ const dipped = /\b(?:broom|brush)(?:es|s)? (?:\w+ ){0,3}(?:dipped|wetted|wet|dam
 
 function wettedBroom(statement: Statement): ActFact | undefined {
   if (!isWettingBroom(statement)) return undefined;
+  // What is flicked or shaken off the broom lands on the slab.
+  if (flicked.test(mainWords(statement))) return actFact('surface-water', onSurface, statement);
   return actFact('surface-water', { verb: 'wet', object: 'broom', material: 'water', tool: 'broom' }, statement);
 }
+
+const flicked = /\b(?:flick|shak|splash|dash|sprinkl)\w*\b(?: \w+){0,2} (?:over|on|onto|across|upon)\b/;

@@ -53,11 +53,20 @@ export const finishWords: readonly (readonly [FinishStep | 'none', readonly stri
       'ride-on trowel',
     ],
   ],
+  ['light trowel', ['light trowel', 'lightly trowel', 'light troweling', 'trowel lightly', 'light trowel only']],
   [
-    'light trowel',
-    ['light trowel', 'lightly trowel', 'light steel trowel', 'light troweling', 'trowel lightly', 'light trowel only'],
+    'trowel',
+    [
+      'trowel',
+      'light steel trowel',
+      'lightly steel trowel',
+      'trowel finish',
+      'troweled',
+      'hand trowel',
+      'trowel to smooth plane',
+      'trowel to plane',
+    ],
   ],
-  ['trowel', ['trowel', 'trowel finish', 'troweled', 'hand trowel', 'trowel to smooth plane', 'trowel to plane']],
   [
     'broom',
     [
