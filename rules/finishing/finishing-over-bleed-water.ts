@@ -15,7 +15,9 @@ export default practice({
 
   kind: 'bleed-water',
   gate: 'any',
-  harmful: ({ act }) => harmfulVerbs.has(act.verb),
+  forces: ['require', 'permit', 'recommend', 'waive'],
+  // A wait that is waived is finishing over the water; working it in need not be waived to be harmless.
+  harmful: ({ act, force }) => (force === 'waive' ? act.verb === 'wait' : harmfulVerbs.has(act.verb)),
   when: (view) => view.isFlatwork,
   message: ({ where, elements, words }) =>
     `${where} lets ${elements} be finished with water on the surface ("${words}")`,

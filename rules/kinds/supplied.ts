@@ -7,7 +7,7 @@ export function suppliedFor(view: View, duty: Duty): boolean {
 }
 
 function isCited(view: View, duty: Duty): boolean {
-  const required = view.every('standard').filter(({ of }) => of === 'requirement');
+  const required = view.every('standard').filter(({ of, force }) => of === 'requirement' && force !== 'waive');
   const names = new Set(required.map(({ value }) => value));
   return citedSpecifications.some(({ designation, supplies }) => names.has(designation) && supplies.includes(duty));
 }

@@ -42,7 +42,7 @@ function hasVerb(tokens: readonly Token[], from: number, to: number): boolean {
   const first = /^(?:and|or|then|but|,)$/.test(tokens[from]?.text ?? '') ? from + 1 : from;
   for (let at = from; at < to; at++) {
     const { text, stem } = tokens[at] as Token;
-    if (/^(?:shall|must|may|should|will|can|is|are|be|do)$/.test(text) || (at === first && imperatives.has(stem)))
+    if (/^(?:shall|must|may|should|will|can|is|are|be|do|need)$/.test(text) || (at === first && imperatives.has(stem)))
       return true;
   }
   return false;

@@ -1,7 +1,7 @@
 /** What a statement does (requires, permits, bans, …) and to whom it speaks. */
 import type { Addressee, Force } from '../../rules/model/clause.ts';
 import { isMonth } from './cuts.ts';
-import { Phrases } from './phrases.ts';
+import { type Found, Phrases } from './phrases.ts';
 import type { Token } from './tokens.ts';
 import { isApproval } from './turns.ts';
 import { addressees, comparators, forceCues } from './words/cues.ts';
@@ -32,10 +32,31 @@ export function ownForce(
         !isApproval(tokens, cue.from),
     );
   const forces = new Set(found.map(({ meaning }) => meaning));
+  if (forces.has('waive') && forces.has('ban') && found.findIndex(isWaiver) < found.findIndex(isBan)) return 'permit';
+  if (needsNone(tokens, found)) return 'waive';
   // "No walks shall be placed without curing": two negations order what stands behind the second.
   if (forces.has('without'))
     return forces.has('ban') ? 'require' : (precedence.find((force) => forces.has(force)) ?? 'ban');
   return precedence.find((force) => forces.has(force));
+}
+
+type Cue = Found<Force | 'without'>;
+
+/** "need not be kept free of water": a ban that is waived lets the thing be done. */
+const isWaiver = ({ meaning }: Cue): boolean => meaning === 'waive';
+const isBan = ({ meaning }: Cue): boolean => meaning === 'ban';
+
+/** "No cold-weather protection is required": what is not asked for is not forbidden. */
+function needsNone(tokens: readonly Token[], found: readonly Cue[]): boolean {
+  const bans = found.filter(isBan);
+  const last = found.at(-1);
+  return (
+    bans.length === 1 &&
+    tokens[bans[0]?.from ?? 0]?.text === 'no' &&
+    last?.meaning === 'require' &&
+    /^(?:required|needed|necessary)$/.test(tokens[last.to - 1]?.text ?? '') &&
+    /^(?:is|are|be)$/.test(tokens[last.to - 2]?.text ?? '')
+  );
 }
 
 /** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */

@@ -109,3 +109,37 @@ describe('a comparison that is denied is a limit and no ban', () => {
     expect(factsOf('air-entrainment', 'MIXTURES', text)).toEqual([]);
   });
 });
+
+describe('a duty that is waived is none, and a ban that is waived lets the thing be done', () => {
+  test.each([
+    ['bleed-water', 'Finishing need not wait for bleed water to leave.', ['waive']],
+    ['surface-water', 'The surface need not be kept free of added water.', ['permit']],
+    ['surface-water', 'It is not prohibited to moisten the surface for the last pass.', ['permit']],
+    ['accelerator', 'Accelerators need not be free of chlorides.', ['permit']],
+    ['cold-weather', 'No cold-weather protection is required.', ['waive']],
+    ['cold-weather', 'No concrete shall be placed when protection from freezing is not required.', ['ban']],
+    ['curing', 'No walks shall be placed without curing.', ['require']],
+  ] as const)('%s: %s', (kind, text, forces) => {
+    expect(comings(kind, 'EXECUTION', text)).toEqual(forces);
+  });
+
+  test.each([
+    ['finishing-over-bleed-water', 'Finishing need not wait for bleed water to leave.'],
+    ['finishing-over-bleed-water', 'The finisher need not wait for bleed water to evaporate and may float it back in.'],
+    ['water-added-to-surface', 'The surface need not be kept free of added water.'],
+    ['water-added-to-surface', 'It is not prohibited to moisten the surface for the last pass.'],
+    ['calcium-chloride-allowed', 'Accelerators need not be free of chlorides.'],
+    ['cold-weather-clause-missing', 'Broom finish. ACI 306.1 need not be followed.'],
+    ['cold-weather-clause-missing', 'Broom finish. No cold-weather protection is required.'],
+  ])('%s speaks: %s', (rule, text) => {
+    expect(found(rule, 'FINISHING', text)).toHaveLength(1);
+  });
+
+  test.each([
+    ['finishing-over-bleed-water', 'Bleed water need not be worked in.'],
+    ['finishing-over-bleed-water', 'Finishing shall wait for bleed water to leave.'],
+    ['cold-weather-clause-missing', 'Broom finish. In cold weather follow ACI 306.1.'],
+  ])('%s is silent: %s', (rule, text) => {
+    expect(found(rule, 'FINISHING', text)).toEqual([]);
+  });
+});
