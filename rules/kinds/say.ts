@@ -1,6 +1,6 @@
 /** Amounts as messages print them. */
 import { say } from '../formulas/unit-twins.ts';
-import { percent, type Quantity, ratio } from '../model/quantity.ts';
+import { percent, ratio } from '../model/quantity.ts';
 import type { AirBand } from '../model/requirement.ts';
 
 /** "4.5 to 7.5 percent". */
@@ -16,5 +16,3 @@ export const sayRatio = (amount: number): string => say(ratio(amount));
 
 /** "25 percent". */
 export const sayShare = (amount: number): string => say(percent(amount));
-
-export const sayQuantity = (value: Quantity): string => say(value);

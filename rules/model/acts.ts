@@ -19,9 +19,6 @@ export type FinishStep =
   | 'rub'
   | 'edge';
 
-/** `surface-water`: water put on the fresh surface. object: what is wetted; manner: to what end, where written. */
-export type WettedObject = 'surface' | 'broom' | 'tool';
-
 /** `bleed-water` verbs: wait until it has gone, take it off, work it in, finish while it is there, start by the clock alone. */
 export type BleedWaterVerb = 'wait' | 'remove' | 'work in' | 'finish over' | 'start by time';
 
@@ -43,12 +40,6 @@ export type CuringManner =
 
 /** `curing` manners: how the duty to cure is put. `plain`: "cure"; `vague`: adequately, as required, as long as necessary. */
 export type CuringDuty = 'plain' | 'vague' | 'basic' | 'additional' | 'extended wet';
-
-/** `site-water` manners: held to the design water and once before discharge, or not. */
-export type SiteWaterManner = 'controlled' | 'uncontrolled';
-
-/** `over-finishing` verbs: a limit on the passes (also said as a ban on overworking), or a demand for more of them. */
-export type OverFinishingVerb = 'limit' | 'repeat';
 
 /** `cold-weather` verbs. `avoid` is a wish without a trigger or a duty; `cool` a rate of cooling, `record` readings kept. */
 export type ColdWeatherVerb =
@@ -154,11 +145,5 @@ export type TestedProperty =
   | 'flexure'
   | 'other';
 
-/** `strength`, `of`: 'flexural' is a modulus of rupture; nothing is a cylinder strength. */
-export type StrengthOf = 'flexural';
-
 /** `curing-duration` and `curing-strength`, `of`: holds for high-early-strength concrete only. */
 export type CuringOf = 'high-early';
-
-/** `scm`, `of`. */
-export type ScmMaterial = 'fly ash' | 'pozzolan' | 'slag cement' | 'silica fume';
