@@ -59,7 +59,7 @@ const digitAt = (tokens: Tokens, at: number, highest: number): number | undefine
 };
 const endsThere = (tokens: Tokens, at: number): boolean => {
   const next = tokens[at];
-  return !next || next.spaced || /^[,;:.)/\]|+-]$/.test(next.text) || next.text === '–' || next.text === '&';
+  return !next || next.spaced || /^[,;:.)/\]|+"-]$/.test(next.text) || next.text === '–' || next.text === '&';
 };
 
 /** "F3", "C2": a capital and a digit; "C2" before a slash and a number is a strength. */
@@ -67,7 +67,7 @@ function american(tokens: Tokens, at: number): Read | undefined {
   const letter = capitalText(tokens, at);
   if (
     !/^(?:f|w|s|c|rf)$/.test(letter) ||
-    (tokens[at - 1] && !tokens[at]?.spaced && !/^[(,/[+|–-]$/.test(tokens[at - 1]?.text ?? ''))
+    (tokens[at - 1] && !tokens[at]?.spaced && !/^[(,/[+|"–-]$/.test(tokens[at - 1]?.text ?? ''))
   )
     return undefined;
   const digit = digitAt(tokens, at + 1, letter === 'rf' ? 4 : letter === 'f' || letter === 's' ? 3 : 2);

@@ -161,6 +161,8 @@ export const notElements: readonly string[] = [
   'pier cap form',
   'landing gear',
   'drive machine',
+  'dock pit',
+  'dock pits',
   'drive shaft',
   'drive in',
   'driveway permit',
