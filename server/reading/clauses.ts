@@ -1,7 +1,7 @@
 /** Sentences and their statements, each with its force, its conditions and exceptions. */
 import type { Addressee, Force } from '../../rules/model/clause.ts';
 import { cutsIn } from './cuts.ts';
-import { addresseeOf, inherited, ownForce } from './force.ts';
+import { addresseeOf, inherited, ownForce, tellsOfPast } from './force.ts';
 import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
 import { isOpen, turnsIn } from './turns.ts';
@@ -17,6 +17,8 @@ export interface Predication extends Run {
   readonly replaced: readonly Run[];
   /** The text gave the force by a word of its own. */
   readonly cued: boolean;
+  /** Tells what happened, and orders nothing. */
+  readonly past: boolean;
 }
 
 export interface Sentence extends Run {
@@ -88,6 +90,7 @@ function predication(tokens: readonly Token[], from: number, to: number, before:
     replaced,
     exception: except && { from: except.from, to: except.to, open: isOpen(tokens, except) },
     cued: own !== undefined,
+    past: own === undefined && tellsOfPast(tokens, from, to, inside),
   };
 }
 

@@ -112,6 +112,29 @@ function describes(tokens: readonly Token[], from: number, to: number, inside: (
   return false;
 }
 
+/** "The walks of the north lot, with 3 percent air, scaled": what happened to other work orders nothing for this one. */
+export function tellsOfPast(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  inside: (at: number) => boolean,
+): boolean {
+  const opening = tokens[from];
+  const orders = opening?.capital && imperatives.has(opening.stem) && !pastVerb.test(tokens[from + 1]?.text ?? '');
+  if (orders) return false;
+  for (let at = from + 1; at < to; at++) {
+    const { text } = tokens[at] as Token;
+    if (inside(at) || /^(?:that|which|who|as|it)$/.test(tokens[at - 1]?.text ?? '')) continue;
+    if (pastVerb.test(text)) return true;
+    if (failing.test(text) && (at + 1 === to || ending.test(tokens[at + 1]?.text ?? ''))) return true;
+  }
+  return false;
+}
+
+const pastVerb = /^(?:was|were|had)$/;
+const failing = /^(?:scaled|peeled|spalled|flaked|delaminated|failed|crumbled)$/;
+const ending = /^(?:[,;.:]|in|after|within|during|and|badly|the)$/;
+
 export function addresseeOf(tokens: readonly Token[], from: number, to: number): Addressee | undefined {
   const first = tokens[from];
   if (first?.text === 'specify' && first.capital) return 'designer';

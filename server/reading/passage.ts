@@ -41,11 +41,13 @@ export function statementsOf(
     const meanings = meaningsIn(passage.tokens, sentence);
     const values = measures.slice(from, next).map((value) => owned(passage, value, sentence, meanings));
     let lead: ScopeLevel[] = [{ by: 'words', named: own }];
-    return sentence.predications.map((predication) => {
-      const made = statement(passage, sentence, predication, lead, meanings, values);
-      if (isLead(passage, predication, made.named)) lead = [{ by: 'heading', named: made.named, heads: true }];
-      return made;
-    });
+    return sentence.predications
+      .filter(({ past }) => !past)
+      .map((predication) => {
+        const made = statement(passage, sentence, predication, lead, meanings, values);
+        if (isLead(passage, predication, made.named)) lead = [{ by: 'heading', named: made.named, heads: true }];
+        return made;
+      });
   });
 }
 

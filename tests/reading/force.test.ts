@@ -143,3 +143,33 @@ describe('a duty that is waived is none, and a ban that is waived lets the thing
     expect(found(rule, 'FINISHING', text)).toEqual([]);
   });
 });
+
+describe('a definition, a report and a story order nothing', () => {
+  test.each([
+    ['surface-water', 'DEFINITIONS', 'Blessing: sprinkling water on the fresh surface to aid trowelling.'],
+    ['dry-cement', 'DEFINITIONS', 'Dusting: spreading dry cement on the surface.'],
+    [
+      'dry-cement',
+      'FINISHING',
+      'Submit a repair plan for surfaces where water or dry cement was sprinkled during finishing.',
+    ],
+  ] as const)('%s under %s: %s', (kind, heading, text) => {
+    expect(comings(kind, heading, text).filter((force) => force !== 'state')).toEqual([]);
+  });
+
+  test.each([
+    'The walks of the north lot, with 3 percent air and cured for 2 days, scaled; this Section is to prevent that.',
+    'Water was sprinkled on the walks of the north lot and they peeled in the first winter.',
+  ])('a story gives no fact: %s', (text) => {
+    const { facts } = read(section('BACKGROUND', text));
+    expect(facts.filter(({ place }) => place === '3.04.A').map(({ kind }) => kind)).toEqual([]);
+  });
+
+  test.each([
+    ['air-content', 'Replace spalled walks with concrete of 6 percent air.', 'require'],
+    ['curing-method', 'Cover the slab with wet burlap as soon as it was broomed.', 'require'],
+    ['bleed-water', 'Float when bleed water has left the surface.', 'require'],
+  ] as const)('an order that only speaks of the past is one: %s: %s', (kind, text, force) => {
+    expect(comings(kind, 'EXECUTION', text)).toEqual([force]);
+  });
+});

@@ -29,8 +29,19 @@ export function act(pattern: ActPattern): (statement: Statement) => ActFact[] {
 }
 
 export function actFact(kind: ActKind, made: Act, statement: Statement, force?: Force): ActFact {
-  return { kind, ...said(statement, trimmed(statement.tokens, statement.predication), force), act: made };
+  const told = isTold(statement) ? 'state' : force;
+  return { kind, ...said(statement, trimmed(statement.tokens, statement.predication), told), act: made };
 }
+
+/** A definition says what a word means, and "submit a plan where water was sprinkled" speaks of what happened: neither orders the act. */
+function isTold(statement: Statement): boolean {
+  const { region, predication } = statement;
+  if (predication.force === 'ban') return false;
+  if (region === 'definitions') return true;
+  return reporting.test(mainWords(statement)) && /\b(?:was|were)\b/.test(conditionWords(statement));
+}
+
+const reporting = /^(?:submit|report|record|repair|replace|mark|list|map|photograph|survey|grind|patch|notify)\b/;
 
 /** A statement as small-letter text for patterns on word order; made once, because every recogniser asks. */
 interface Spoken {
