@@ -1,6 +1,6 @@
 /** What only the engineer can answer: one question where a cited agency document answers instead of the section. */
 
-import { named } from './kinds/define.ts';
+import { named, whereSaid } from './kinds/define.ts';
 import { viewsOf } from './kinds/view.ts';
 import type { Context } from './model/rule.ts';
 import type { Span } from './model/source.ts';
@@ -22,7 +22,7 @@ export function openQuestions(context: Context): readonly Question[] {
       .filter((view) => view.isExposed && view.documents.includes(document))
       .map(({ element }) => element);
     if (!cited || elements.length === 0) return [];
-    const text = `do the standard specifications cited in ${cited.place} give air, w/cm, strength, curing, cold weather and the hold-off of de-icers for ${named(elements)}?`;
+    const text = `do the standard specifications cited in ${whereSaid(cited, context.specification)} give air, w/cm, strength, curing, cold weather and the hold-off of de-icers for ${named(elements)}?`;
     return [{ at: cited.spans[0], place: cited.place, text }];
   });
 }

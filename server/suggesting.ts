@@ -115,9 +115,14 @@ function paired(own: string, twin: string): string {
   // A standard and its metric twin are written as one: "C172/C172M".
   if (bare(twin) === `${bare(own)}M`) return `${bare(own)}/${twin}`;
   const stop = /[.,;:\]]+$/.exec(twin)?.[0] ?? '';
+  // One bracket around both: "[3/4 in. (19 mm)]".
+  if (isBracketed(own) && isBracketed(twin)) return `[${paired(own.slice(1), twin.slice(1))}`;
   if (stop === '' || !own.endsWith(stop)) return `${own} (${twin})`;
   return `${own.slice(0, -stop.length)} (${twin.slice(0, -stop.length)})${stop}`;
 }
+
+/** A bracket opens at the start and closes at the end only. */
+const isBracketed = (words: string): boolean => /^\[[^[\]]*\][.,;:]*$/.test(words);
 
 const bare = (word: string): string => word.replace(/[.,;:\]]+$/, '');
 

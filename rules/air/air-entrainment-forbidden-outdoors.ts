@@ -1,7 +1,7 @@
 /** Entrained air is ruled out for concrete that freezes: a floor clause that was copied outdoors. */
 import { needsAir, saidForSize } from '../kinds/air.ts';
 import { classOf } from '../kinds/asked.ts';
-import { defineRule, fitted, quoted, surestFirst, unitless } from '../kinds/define.ts';
+import { defineRule, fitted, quoted, surestFirst, unitless, whereSaid } from '../kinds/define.ts';
 import { type View, viewsOf } from '../kinds/view.ts';
 import type { ActFact, ValueFact } from '../model/fact.ts';
 import { highest } from '../model/measure.ts';
@@ -115,9 +115,10 @@ function finding(fact: Ruling, views: readonly View[]): RuleFinding {
   const elements = views.map(({ element }) => element);
   const words = quoted(fact.words);
   const asks = saidForSize(view);
+  const where = whereSaid(fact, view.context.specification);
   return {
     at: fact.spans[0],
-    message: fitted(elements, (names) => `${fact.place} rules out entrained air for ${names} ("${words}")`),
+    message: fitted(elements, (names) => `${where} rules out entrained air for ${names} ("${words}")`),
     detail: `Air is needed here (${classOf(view)})${asks ? `: ${asks}` : ''}. A ban of this kind is right for trowelled interior floors only.`,
     found: words,
     required: asks,

@@ -20,8 +20,8 @@ export default conflict({
 
   when: (view) => view.salted === 'yes' || (view.salted === 'unknown' && view.element.kind === 'parking'),
   clash: mildClasses,
-  message: ({ clash, elements }) =>
-    `Class ${clash.found} for ${elements} in ${clash.fact.place} leaves out the de-icers; assign ${clash.required}`,
+  message: ({ clash, elements, where }) =>
+    `Class ${clash.found} for ${elements} in ${where} leaves out the de-icers; assign ${clash.required}`,
 
   examples: {
     flagged: {

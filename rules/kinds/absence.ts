@@ -5,7 +5,7 @@ import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
 import type { Span } from '../model/source.ts';
 import type { Article, Region, SectionDocument } from '../model/specification.ts';
 import type { Duty } from '../tables/cited-specifications.ts';
-import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, headOf, type Stated, surestFirst } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** Elements for which one finding speaks: the same document should have said it, and the same is required. */
@@ -72,7 +72,7 @@ function finding(rule: Absence, views: Views): RuleFinding {
   const article = articleFor(document, rule.belongs);
   const elements = views.map((each) => each.element);
   const statement = rule.lackedBy?.(view);
-  const where = statement?.place || article?.number || document.section || 'this section';
+  const where = statement?.place || (article ? headOf(article) : document.section || 'this section');
   return {
     at: statement?.spans[0] ?? anchor(document, article),
     message: fitted(elements, (names) => rule.message({ elements: names, where, views })),

@@ -2,7 +2,7 @@
 import type { Fact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Because, Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, type Stated, surestFirst, unitless } from './define.ts';
+import { defineRule, fitted, type Stated, surestFirst, unitless, whereSaid } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 /** The statement to change and what it stands against. */
@@ -19,7 +19,7 @@ export interface Clash {
 export interface Conflict extends Stated {
   readonly when: (view: View) => boolean;
   readonly clash: (view: View) => Iterable<Clash>;
-  readonly message: (about: { readonly clash: Clash; readonly elements: string }) => string;
+  readonly message: (about: { readonly clash: Clash; readonly elements: string; readonly where: string }) => string;
   readonly detail?: (clash: Clash) => string;
 }
 
@@ -37,14 +37,15 @@ function* clashes(rule: Conflict, context: Context): Iterable<RuleFinding> {
       else byFact.set(clash.fact, { clash, views: [view] });
     }
   }
-  for (const { clash, views } of byFact.values()) yield finding(rule, clash, views);
+  for (const { clash, views } of byFact.values()) yield finding(rule, clash, views, context);
 }
 
-function finding(rule: Conflict, clash: Clash, views: readonly View[]): RuleFinding {
+function finding(rule: Conflict, clash: Clash, views: readonly View[], { specification }: Context): RuleFinding {
+  const where = whereSaid(clash.fact, specification);
   const elements = views.map(({ element }) => element);
   return {
     at: clash.fact.spans[0],
-    message: fitted(elements, (names) => rule.message({ clash, elements: names })),
+    message: fitted(elements, (names) => rule.message({ clash, elements: names, where })),
     detail: rule.detail?.(clash),
     found: clash.found,
     required: clash.required,

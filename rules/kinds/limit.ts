@@ -4,7 +4,7 @@ import { reaches } from '../model/binding.ts';
 import { isValue, type PropertyKind, type ValueFact } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, type Stated, surestFirst, whereSaid } from './define.ts';
 import { type InWords, instead } from './instead.ts';
 import { type View, viewsOf } from './view.ts';
 
@@ -78,12 +78,11 @@ function finding(rule: Limit, fact: ValueFact, group: readonly [Short, ...Short[
   const [{ view, shortfall }] = group;
   const { required, severity, detail } = shortfall;
   const found = fact.value.asWritten;
+  const where = whereSaid(fact, view.context.specification);
   const elements = group.map((each) => each.view.element);
   return {
     at: fact.spans[0],
-    message: fitted(elements, (names) =>
-      rule.message({ found, where: fact.place, required, elements: names, view, fact }),
-    ),
+    message: fitted(elements, (names) => rule.message({ found, where, required, elements: names, view, fact })),
     detail,
     found,
     required,

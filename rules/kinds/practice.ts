@@ -4,7 +4,7 @@ import type { Force } from '../model/clause.ts';
 import { type ActFact, type ActKind, comesTo, isAct } from '../model/fact.ts';
 import type { Severity } from '../model/project.ts';
 import type { Context, RuleDefinition, RuleFinding } from '../model/rule.ts';
-import { defineRule, fitted, quoted, type Stated, surestFirst } from './define.ts';
+import { defineRule, fitted, quoted, type Stated, surestFirst, whereSaid } from './define.ts';
 import { type View, viewsOf } from './view.ts';
 
 export interface Practice extends Stated {
@@ -38,7 +38,7 @@ function* harmfulActs(rule: Practice, context: Context): Iterable<RuleFinding> {
       const harmed = viewsOf(context).filter(
         (view) => reaches(fact.subject, view.element, document) && rule.when(view, fact) && !isSpared(view, fact),
       );
-      if (harmed.length > 0) yield finding(rule, fact, surestFirst(harmed));
+      if (harmed.length > 0) yield finding(rule, fact, surestFirst(harmed), context);
     }
   }
 }
@@ -58,12 +58,13 @@ function isSpared(view: View, fact: ActFact): boolean {
 const undoing = (fact: ActFact): string | undefined =>
   fact.force !== comesTo(fact) ? fact.except?.words.replace(/[.,;]$/, '') : undefined;
 
-function finding(rule: Practice, fact: ActFact, views: readonly View[]): RuleFinding {
+function finding(rule: Practice, fact: ActFact, views: readonly View[], { specification }: Context): RuleFinding {
   const elements = views.map(({ element }) => element);
   const words = quoted(undoing(fact) ?? fact.words);
+  const where = whereSaid(fact, specification);
   return {
     at: fact.spans[0],
-    message: fitted(elements, (names) => rule.message({ where: fact.place, elements: names, words, fact })),
+    message: fitted(elements, (names) => rule.message({ where, elements: names, words, fact })),
     detail: [undoing(fact) && 'The exception undoes the ban.', rule.detail?.(fact, views)].filter(Boolean).join(' '),
     found: words,
     elements,

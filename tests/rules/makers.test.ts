@@ -145,13 +145,23 @@ describe('a practice', () => {
 });
 
 describe('a message', () => {
-  const many = ['north walks', 'south walks', 'curb ramps', 'plaza steps'].map((label) => element(label, 'walk', []));
+  const labels = ['north walks', 'south walks', 'curb ramps', 'plaza steps', 'bus apron', 'dock apron'];
+  const all = labels.map((label) => element(label, 'walk', []));
+  const many = all.slice(0, 4);
 
-  test('names two elements and counts the rest', () => {
+  test('names four elements, or counts the rest, which is never a single one', () => {
     expect(named([])).toBe('the work');
     expect(named(many.slice(0, 1))).toBe('north walks');
     expect(named(many.slice(0, 2))).toBe('north walks and south walks');
-    expect(named(many)).toBe('north walks, south walks and 2 more');
+    expect(named(many)).toBe('north walks, south walks, curb ramps and plaza steps');
+    expect(named(all.slice(0, 5))).toBe('north walks, south walks, curb ramps and 2 more');
+    expect(named(all)).toBe('north walks, south walks, curb ramps, plaza steps and 2 more');
+  });
+
+  test('that begins with its place begins with a capital', () => {
+    expect(fitted(many.slice(0, 1), (names) => `this section trowels ${names}`)).toBe(
+      'This section trowels north walks',
+    );
   });
 
   test('names fewer elements before it is cut', () => {
