@@ -45,14 +45,19 @@ function points({ elements, found, required, detail, because, citations, suggest
     ...(detail ? [['Why', detail] as const] : []),
     ...because.map(({ place, message }): Point => ['See', [place, message].filter(Boolean).join(': ')]),
     ...citations.map((citation, index): Point => [index === 0 ? 'By' : '', sayCitation(citation)]),
-    ...(suggestion ? [['Write', sayEdits(suggestion)] as const] : []),
+    ...(suggestion ? [['Write', sayEdits(suggestion, found)] as const] : []),
   ];
 }
 
-function sayEdits({ title, edits }: NonNullable<Finding['suggestion']>): string {
+function sayEdits({ title, edits }: NonNullable<Finding['suggestion']>, found: string | undefined): string {
   const text = edits.map((edit) => edit.text.trim()).join('\n');
-  return text === '' ? title : text;
+  if (text === '') return title;
+  const replaces = found !== undefined && edits.every(({ span }) => span.start < span.end);
+  // A value alone says too little; a whole clause says it all.
+  return replaces && text.length <= shortWords ? `${text} in place of ${found}` : text;
 }
+
+const shortWords = 60;
 
 /** How the required value was reached, and why the element counts as exterior. */
 function workings({ steps, evidence }: Finding): readonly Point[] {
