@@ -5,6 +5,7 @@ import { absence } from '../kinds/absence.ts';
 import { protecting } from '../kinds/define.ts';
 import type { View } from '../kinds/view.ts';
 import type { DeicerUseVerb, SeasonWindow } from '../model/acts.ts';
+import { type ActFact, comesTo } from '../model/fact.ts';
 import { highest } from '../model/measure.ts';
 import { slowMixture } from '../tables/cementitious.ts';
 import { clauses, grounds } from '../tables/clauses.ts';
@@ -130,10 +131,13 @@ A. Garden walks, exterior: broom finish.
 });
 
 /** "None in the first winter", "prohibited until May", "never": a ban on salt with or without an end. */
-const isHoldOff = ({ force, act }: ReturnType<View['acts']>[number]): boolean =>
-  force === 'ban' &&
-  act.verb === 'spread' &&
-  (act.time !== undefined || act.material === undefined || act.material === 'de-icer');
+const isHoldOff = (fact: ActFact): boolean => fact.force === 'ban' && isKept(fact) && isOfSalt(fact);
+
+/** "Unless it has dried for 30 days" ends a hold-off; "except calcium chloride" and "more than needed" undo it. */
+const isKept = (fact: ActFact): boolean => comesTo(fact) === 'ban' || /\d/.test(fact.except?.words ?? '');
+
+const isOfSalt = ({ act }: ActFact): boolean =>
+  act.verb === 'spread' && (act.time !== undefined || act.material === undefined || act.material === 'de-icer');
 
 const isSummerWork = (view: View): boolean =>
   view.every('season').some(({ value }) => value === ('mild months' satisfies SeasonWindow));

@@ -4,8 +4,9 @@ import { cutsIn } from './cuts.ts';
 import { addresseeOf, inherited, ownForce, tellsOfPast } from './force.ts';
 import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
-import { isOpen, turnsIn } from './turns.ts';
+import { isExceptThat, isOpen, turnsIn } from './turns.ts';
 import { abbreviations, unitAbbreviations } from './words/abbreviations.ts';
+import { toolFrame, waterTools } from './words/wetting.ts';
 
 /** One statement: an act or a value with its force, its conditions and exceptions. */
 export interface Predication extends Run {
@@ -17,6 +18,8 @@ export interface Predication extends Run {
   readonly replaced: readonly Run[];
   /** The text gave the force by a word of its own. */
   readonly cued: boolean;
+  /** The permission of the same sentence that takes a ban back: "except that a wet brush may be used". */
+  readonly takenBack?: Run;
   /** Tells what happened, and orders nothing. */
   readonly past: boolean;
 }
@@ -69,7 +72,20 @@ function predicationsOf(tokens: readonly Token[], from: number, to: number): Pre
     const end = cuts[index + 1] ?? to;
     if (start < end) predications.push(predication(tokens, start, end, predications.at(-1)));
   });
-  return predications;
+  return predications.map((each, index) => ({ ...each, takenBack: takenBack(tokens, each, predications[index + 1]) }));
+}
+
+function takenBack(tokens: readonly Token[], ban: Predication, next: Predication | undefined): Run | undefined {
+  if (ban.force !== 'ban' || next?.force !== 'permit') return undefined;
+  const isException = isExceptThat(tokens, next.from) && isOpen(tokens, next);
+  const isByTool = tokens.slice(ban.from, ban.to).some(({ text }) => waterTools.has(text));
+  return isException || (isByTool && isOtherTool(tokens, next)) ? { from: next.from, to: next.to } : undefined;
+}
+
+/** "by hose; a bucket and brush may be used": what may be used is a tool for what was forbidden, and nothing else. */
+function isOtherTool(tokens: readonly Token[], { from, to }: Run): boolean {
+  const named = tokens.slice(from, to).filter(({ kind, text }) => kind === 'word' && !toolFrame.has(text));
+  return 0 < named.length && named.every(({ text }) => waterTools.has(text));
 }
 
 function predication(tokens: readonly Token[], from: number, to: number, before: Predication | undefined): Predication {

@@ -70,7 +70,7 @@ const opensVerb = (tokens: readonly Token[], at: number): boolean => {
     !/ed$|ing$/.test(token.text) &&
     !/^(?:finish|trowel|broom|float|water|salt)$/.test(token.text + (tokens[at + 1]?.text === 'finish' ? '' : '-')) &&
     previous?.kind !== 'number' &&
-    tokens[at + 1]?.text !== 'finish'
+    !/^(?:may|shall|must|can|will|should|is|are|finish)$/.test(tokens[at + 1]?.text ?? '')
   );
 };
 

@@ -2,7 +2,7 @@
 import { Phrases } from './phrases.ts';
 import type { Run } from './run.ts';
 import type { Token } from './tokens.ts';
-import { boundedExceptions, openExceptions, siteExceptions, type Turn, turns } from './words/cues.ts';
+import { boundedExceptions, excessWords, openExceptions, siteExceptions, type Turn, turns } from './words/cues.ts';
 import { imperatives } from './words/verbs.ts';
 
 const turning = new Phrases<Turn>(turns);
@@ -103,11 +103,41 @@ export function closingComma(tokens: readonly Token[], from: number, to: number)
   return at < to ? at : -1;
 }
 
+/** "in excess", "in excess of 2 percent", "above 2 percent", "more than needed": what is forbidden is the excess, the rest may be. */
+export function excessIn(tokens: readonly Token[], from: number, to: number): Run | undefined {
+  for (const { from: start, to: behind } of excess.in(tokens, from, to)) {
+    const isNumber = tokens[behind]?.kind === 'number';
+    const isShare = /^(?:percent|%|per|pct)$/.test(tokens[behind + 1]?.text ?? '');
+    if (comparing.test(tokens[start]?.text ?? '') && !(isNumber && isShare)) continue;
+    const end = closingAt(tokens, behind, to);
+    const words = textOf(tokens, start, end);
+    if (!boundedExceptions.test(words) && !limiting.test(words)) return { from: start, to: end };
+  }
+  return undefined;
+}
+
+const excess = new Phrases<true>([[true, excessWords]]);
+
+/** Beyond a limit that another clause sets, all is forbidden that should be. */
+const limiting = /\b(?:maximum|limit\w*|mix\w*|recommend\w*|manufacturer\w*|allowable|permitted|approved)\b/;
+
+/** Before a number of percent only: "above the slab", "over the burlap" are places. */
+const comparing = /^(?:above|over|more|beyond)$/;
+
+function closingAt(tokens: readonly Token[], from: number, to: number): number {
+  let end = from;
+  while (end < to && !/^[,;.]$/.test(tokens[end]?.text ?? '')) end++;
+  return end;
+}
+
 /** An exception of need, of weather or of somebody on the site swallows the rule; what the engineer binds does not. */
-export function isOpen(tokens: readonly Token[], run: Run): boolean {
-  const words = tokens
-    .slice(run.from, run.to)
-    .map(({ text }) => text)
-    .join(' ');
+export function isOpen(tokens: readonly Token[], { from, to }: Run): boolean {
+  const words = textOf(tokens, from, to);
   return siteExceptions.test(words) || (openExceptions.test(words) && !boundedExceptions.test(words));
 }
+
+const textOf = (tokens: readonly Token[], from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ');

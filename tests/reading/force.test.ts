@@ -173,3 +173,40 @@ describe('a definition, a report and a story order nothing', () => {
     expect(comings(kind, 'EXECUTION', text)).toEqual([force]);
   });
 });
+
+describe('a ban of the excess, or of one way of doing it, allows the rest', () => {
+  test.each([
+    ['water-added-to-surface', 'Do not add water to the surface in excess.', 'in excess'],
+    ['water-added-to-surface', 'Do not add more water to the surface than needed to ease finishing.', 'than needed'],
+    ['water-added-to-surface', 'Do not add water to the surface by hose; a bucket and brush may be used.', 'a bucket'],
+    [
+      'water-added-to-surface',
+      'Do not add water to the surface except that, on hot days, a light dash from a wet brush is acceptable.',
+      'a light dash',
+    ],
+    ['calcium-chloride-allowed', 'Do not use calcium chloride in excess of 2 percent.', 'in excess of 2'],
+    ['calcium-chloride-allowed', 'Calcium chloride is not to be used above 2 percent.', 'above 2 percent'],
+    ['calcium-chloride-allowed', 'Do not use more than 2 percent calcium chloride.', '2 percent'],
+    ['site-water-uncontrolled', 'Do not add more water at the site than necessary.', 'than necessary'],
+    ['deicer-hold-off-missing', 'Broom finish. Use no more de-icers than needed in the first winter.', undefined],
+    [
+      'deicer-hold-off-missing',
+      'Broom finish. Use no de-icers in the first winter except calcium chloride.',
+      undefined,
+    ],
+  ])('%s speaks: %s', (rule, text, words) => {
+    const quotes = found(rule, 'FINISHING', text);
+    expect(quotes).toHaveLength(1);
+    if (words !== undefined) expect(quotes[0]).toContain(words);
+  });
+
+  test.each([
+    ['water-added-to-surface', 'Do not add water to the surface; a broom may be used.'],
+    ['water-added-to-surface', 'Do not add water to the surface; fog may be used above the slab.'],
+    ['site-water-uncontrolled', 'Do not add water at the site in excess of the maximum w/cm.'],
+    ['site-water-uncontrolled', 'Do not add water at the site in excess of the amount withheld.'],
+    ['deicer-hold-off-missing', 'Broom finish. Use no de-icers unless the concrete has dried for 30 days.'],
+  ])('%s is silent: %s', (rule, text) => {
+    expect(found(rule, 'FINISHING', text)).toEqual([]);
+  });
+});

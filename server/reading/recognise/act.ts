@@ -2,7 +2,8 @@
 import type { Force } from '../../../rules/model/clause.ts';
 import type { Act, ActFact, ActKind } from '../../../rules/model/fact.ts';
 import { Phrases } from '../phrases.ts';
-import { holds, type Statement, said, trimmed } from '../statement.ts';
+import { holds, type Statement, said, spanOf, trimmed, wordsOf } from '../statement.ts';
+import { excessIn } from '../turns.ts';
 
 export type Words = Phrases<true>;
 
@@ -30,7 +31,15 @@ export function act(pattern: ActPattern): (statement: Statement) => ActFact[] {
 
 export function actFact(kind: ActKind, made: Act, statement: Statement, force?: Force): ActFact {
   const told = isTold(statement) ? 'state' : force;
-  return { kind, ...said(statement, trimmed(statement.tokens, statement.predication), told), act: made };
+  const base = said(statement, trimmed(statement.tokens, statement.predication), told);
+  return { kind, ...base, ...(base.except || base.force !== 'ban' ? {} : lifted(statement)), act: made };
+}
+
+/** A ban of the excess alone, or one that the same sentence takes back, says so where an exception would. */
+function lifted(statement: Statement): Pick<ActFact, 'except'> {
+  const { tokens, predication } = statement;
+  const run = excessIn(tokens, predication.from, predication.to) ?? predication.takenBack;
+  return run ? { except: { words: wordsOf(statement, run), span: spanOf(statement, run), open: true } } : {};
 }
 
 /** A definition says what a word means, and "submit a plan where water was sprinkled" speaks of what happened: neither orders the act. */

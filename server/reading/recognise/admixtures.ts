@@ -1,5 +1,6 @@
 /** Accelerators by their chlorides, and air entrainment as something ordered, allowed or left open. */
 import type { AcceleratorMaterial, AirEntrainmentManner } from '../../../rules/model/acts.ts';
+import type { Force } from '../../../rules/model/clause.ts';
 import type { ActFact } from '../../../rules/model/fact.ts';
 import { holds, isAside, type Statement } from '../statement.ts';
 import { actFact, allWords, mainWords, sentenceWords, words } from './act.ts';
@@ -125,6 +126,10 @@ const byTable =
 const other =
   /\b(?:other than|except (?:those|one|an?)|conforming to|at the (?:site|truck)|without approval|adjust\w*|dosage|site once|bring air into range)\b/;
 
+/** "Concrete with air below 4.5 percent is not acceptable" is no ban on air. */
+const refusesTooLittle = ({ predication, values }: Statement): boolean =>
+  predication.force === 'ban' && values.some(({ owner, bounded }) => owner?.id === 'air' && bounded);
+
 export function airEntrainment(statement: Statement): ActFact[] {
   if (['references', 'related', 'definitions', 'submittals'].includes(statement.region)) return [];
   const { tokens, predication } = statement;
@@ -133,14 +138,14 @@ export function airEntrainment(statement: Statement): ActFact[] {
     (token, at) =>
       predication.from <= at && at < predication.to && /^(?:entrain|air)$/.test(token.stem) && !isAside(statement, at),
   );
+  // "NAE = non-air-entrained" explains a word; the row that uses it rules.
+  if (legend.test(main)) return [];
   const underAir = statement.block.kind === 'row' && /\bair\b/.test(statement.header);
   if (underAir && option.test(main))
     return [actFact('air-entrainment', { verb: 'entrain', manner: 'as needed' }, statement, 'permit')];
-  const cell = underAir && /^(?:none|no|non)/.test(main);
+  const cell = underAir && /^(?:none|no|non|nae)/.test(main);
   if (!cell && (!holds(entrain, statement) || where < 0)) return [];
-  // "Concrete with air below 4.5 percent is not acceptable" refuses too little of it.
-  if (predication.force === 'ban' && statement.values.some(({ owner, bounded }) => owner?.id === 'air' && bounded))
-    return [];
+  if (refusesTooLittle(statement)) return [];
   // "A trowel finish shall not be given to air-entrained concrete" forbids the trowel.
   if (
     predication.force === 'ban' &&
@@ -148,16 +153,7 @@ export function airEntrainment(statement: Statement): ActFact[] {
     !/\b(?:no|not|without) (?:\w+ )?(?:air|entrain)/.test(main)
   )
     return [];
-  const negated =
-    cell ||
-    /\bnon ?-? ?air\b|\bnot (?:be )?air ?-? ?entrain|\bnonair\b/.test(main) ||
-    /\bno (?:entrained air|air ?-? ?entrain\w*)/.test(main);
-  const force =
-    negated && predication.force !== 'permit' && predication.force !== 'waive'
-      ? 'ban'
-      : predication.force === 'state'
-        ? 'require'
-        : predication.force;
+  const force = cell || isNegated(main) ? ruledOut(predication.force) : ordered(predication.force);
   const manner = mannerOf(statement);
   if (force !== 'waive') return [actFact('air-entrainment', { verb: 'entrain', manner }, statement, force)];
   // What need not be entrained is left to choice; what may be left out is, whatever number stands beside it.
@@ -165,6 +161,14 @@ export function airEntrainment(statement: Statement): ActFact[] {
   return [actFact('air-entrainment', { verb, manner: manner === 'plain' ? 'as needed' : manner }, statement, 'permit')];
 }
 
+const isNegated = (main: string): boolean =>
+  /\bnon ?-? ?air\b|\bnot (?:be )?air ?-? ?entrain|\bnonair\b/.test(main) ||
+  /\bno (?:entrained air|air ?-? ?entrain\w*)/.test(main);
+
+const ruledOut = (force: Force): Force => (force === 'permit' || force === 'waive' ? force : 'ban');
+const ordered = (force: Force): Force => (force === 'state' ? 'require' : force);
+
+const legend = /^\W*\w{1,5} (?:=|means|denotes|stands for) /;
 const leftOut = /\b(?:omit\w*|left out|leave out|leave the air out)\b/;
 const notExposed = /\b(?:interior|indoors?|inside|not exposed|f0|footings?|foundations?|heated|below grade)\b/;
 

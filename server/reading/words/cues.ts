@@ -363,6 +363,27 @@ export const siteExceptions =
 export const boundedExceptions =
   /\b(?:engineer\w*|architect\w*|owner\w*|designer|writing|written|shown|indicated|specified|protect\w*|noted|otherwise|drawings?|design|withheld|ratio|w ?\/ ?cm?|fog\w*|cur(?:e|es|ed|ing)|hardened|final set|interior|floors?|rock salt)\b/;
 
+/** Words behind which only the excess is forbidden. */
+export const excessWords: readonly string[] = [
+  'in excess',
+  'in excess of',
+  'excessively',
+  'excessive amounts',
+  'excessive water',
+  'excessive quantities',
+  'too much',
+  'above',
+  'over',
+  'more than',
+  'beyond',
+  'than needed',
+  'than is needed',
+  'than necessary',
+  'than is necessary',
+  'than required',
+  'than is required',
+];
+
 /** Who is spoken to, by the noun before the verb. */
 export const addressees: readonly (readonly [
   'designer' | 'owner' | 'supplier' | 'tester' | 'contractor',

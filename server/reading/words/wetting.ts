@@ -204,3 +204,13 @@ export const forFinishing: readonly string[] = [
   'set too fast',
   'fast',
 ];
+/** Tools that bring water to a surface. */
+export const waterTools: ReadonlySet<string> = new Set(
+  'bucket brush brushes can cup hose mop sponge sprayer spray bottle watering hand pump-up mister nozzle'.split(' '),
+);
+/** Words of a permission that name nothing. */
+export const toolFrame: ReadonlySet<string> = new Set(
+  'a an the and or may can be used is are acceptable permitted allowed but only however wet damp fine small light lightly'.split(
+    ' ',
+  ),
+);
