@@ -210,3 +210,22 @@ describe('a ban of the excess, or of one way of doing it, allows the rest', () =
     expect(found(rule, 'FINISHING', text)).toEqual([]);
   });
 });
+
+describe('a trowel in a condition, or on faces that nothing reaches', () => {
+  test.each([
+    'Do not steel-trowel unless the Engineer asks for a trowelled margin 2 in. wide beside joints.',
+    'Faces hidden in the work may be steel-trowelled.',
+    'Broom finish; steel-trowel finish on faces hidden in the work.',
+    'Any steel-trowelled panel shall be removed.',
+  ])('is no finish of the walk: %s', (text) => {
+    expect(found('hard-trowel-outdoors', 'FINISHING', text)).toEqual([]);
+  });
+
+  test.each([
+    'No finish other than a steel-trowel finish.',
+    'Do not broom except where trowelled smooth.',
+    'Steel-trowel the faces that people walk on.',
+  ])('is one: %s', (text) => {
+    expect(found('hard-trowel-outdoors', 'FINISHING', text)).toHaveLength(1);
+  });
+});

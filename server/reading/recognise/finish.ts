@@ -4,8 +4,10 @@ import type { Force } from '../../../rules/model/clause.ts';
 import type { ActFact, Subject } from '../../../rules/model/fact.ts';
 import { localSubject } from '../local-scope.ts';
 import { type Found, Phrases } from '../phrases.ts';
+import type { Run } from '../run.ts';
 import { isAside, type Statement, said, spanOf, wordsOf } from '../statement.ts';
 import { finishWords } from '../words/finishes.ts';
+import { allWords } from './act.ts';
 import { finishCodes } from './finish-codes.ts';
 import { isWettingBroom } from './surface-water.ts';
 
@@ -18,7 +20,7 @@ export function finishes(statements: readonly Statement[]): ActFact[] {
   const facts: ActFact[] = [];
   const groups = new Map<string, Group>();
   for (const statement of statements) {
-    if (handling.includes(statement.region) || isTools(statement)) continue;
+    if (handling.includes(statement.region) || isTools(statement) || isHidden(statement)) continue;
     const steps = stepsOf(statement);
     for (const step of steps) {
       const force = forceOf(statement, step);
@@ -107,9 +109,13 @@ function forceOf(statement: Statement, step: Found<unknown>): Force {
     predication.exception.from <= step.from &&
     step.from < predication.exception.to
   )
-    return predication.force === 'ban' ? 'permit' : 'ban';
+    return predication.force === 'ban' ? forceInException(statement, predication.exception) : 'ban';
   return predication.force === 'state' ? 'require' : predication.force;
 }
+
+/** "No finish other than steel trowel" gives the trowel; "unless the Engineer asks for a trowelled margin" waits for him. */
+const forceInException = ({ tokens }: Statement, { from, open }: Run & { readonly open: boolean }): Force =>
+  tokens[from]?.text === 'unless' && !open ? 'state' : 'permit';
 
 function finishFact({ force, subject, steps }: Group): ActFact {
   const ordered = [...steps].sort((a, b) => Number(isAfter(b)) - Number(isAfter(a)));
@@ -140,6 +146,12 @@ const withoutEchoes = (steps: readonly string[]): string[] => steps.filter((step
 const isAfter = ({ statement, step }: Step): boolean =>
   isAside(statement, step.from) &&
   statement.predication.conditions.some((run) => run.from <= step.from && step.from < run.to);
+
+/** Faces that neither weather nor salt ever reaches. */
+const isHidden = (statement: Statement): boolean =>
+  /\b(?:faces?|surfaces?|concrete) (?:that (?:will be|is|are) )?(?:hidden|concealed|buried)\b|\b(?:hidden|concealed|buried|unexposed) (?:faces?|surfaces?|concrete)\b/.test(
+    allWords(statement),
+  );
 
 /** Lists of tools, and trowels as tools for patches and joints. */
 const isTools = ({ heading, header }: Statement): boolean =>
