@@ -18,6 +18,8 @@ export default defineRule({
     'A clause for trowelled floors, copied outdoors, takes away the one thing that protects the surface from frost.',
   citations: clauses['air-ban'],
   clause,
+  // Words that rule air out leave no number to ask for beside them.
+  outranks: ['air-content-missing'],
   gate: 'freezing',
   check: function* (context) {
     const byFact = new Map<Ruling, View[]>();
@@ -52,6 +54,19 @@ A. Concrete for the loading-dock apron: non-air-entrained.
 `,
     },
     clean: {
+      'a legend rules nothing out': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 2 - PRODUCTS
+2.01 CONCRETE MIXTURES
+A. Mixtures:
+
+| Use | f'c, psi | Air |
+| --- | --- | --- |
+| Shelter walks, Exposure Class F3 | 4500 | 6 ± 1.5 % |
+| Footings, Exposure Class F0 | 3000 | NAE |
+
+B. NAE = non-air-entrained.
+`,
       'the ban is for interior floors': `
 SECTION 03 30 00 - CAST-IN-PLACE CONCRETE
 PART 2 - PRODUCTS

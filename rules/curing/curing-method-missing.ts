@@ -2,6 +2,7 @@
 import { absence } from '../kinds/absence.ts';
 import { curingWays } from '../kinds/curing-plan.ts';
 import { protecting } from '../kinds/define.ts';
+import { sayWritten } from '../kinds/say.ts';
 import type { View } from '../kinds/view.ts';
 import type { ValueFact } from '../model/fact.ts';
 import { clauses, grounds } from '../tables/clauses.ts';
@@ -32,8 +33,10 @@ export default absence({
   asks: 'clause',
   lackedBy: durationOf,
   belongs: ['curing', 'finishing', 'placing'],
-  message: ({ elements, where, views: [view] }) =>
-    `${where} cures ${elements} for ${durationOf(view)?.value.asWritten} but names no method`,
+  message: ({ elements, where, views: [view] }) => {
+    const duration = durationOf(view);
+    return `${where} cures ${elements} ${duration ? `for ${sayWritten(duration.value)} ` : ''}but names no method`;
+  },
   lines: [
     {
       text: 'when curing starts',

@@ -3,6 +3,7 @@ import { isShorter } from '../formulas/comparison.ts';
 import { bothUnits } from '../formulas/unit-twins.ts';
 import { curingAsked, curingWays, daysAsked, daysOf, decisive, type Way } from '../kinds/curing-plan.ts';
 import { limit, type Shortfall } from '../kinds/limit.ts';
+import { sayWritten } from '../kinds/say.ts';
 import type { View } from '../kinds/view.ts';
 import type { CuringManner, CuringOf } from '../model/acts.ts';
 import type { ValueFact } from '../model/fact.ts';
@@ -24,8 +25,8 @@ export default limit({
   kind: 'curing-duration',
   when: (view) => view.isExposed && !view.has('precast'),
   short,
-  message: ({ found, where, required, elements }) =>
-    `Curing of ${found} for ${elements} in ${where} is shorter than ${required}`,
+  message: ({ fact, where, required, elements }) =>
+    `Curing of ${sayWritten(fact.value)} for ${elements} in ${where} is shorter than ${required}`,
 
   examples: {
     flagged: {
@@ -59,6 +60,17 @@ A. Cure shelter walks, Exposure Class F3, by one of the following methods:
 1. Keep burlap wet for 7 days.
 2. Cover with polyethylene sheet for 3 days.
                                      ^^^^^^ in 3.06.A.2 is shorter than 7 days
+`,
+      'a figure in a table': `
+SECTION 32 13 13 - CONCRETE PAVING
+PART 3 - EXECUTION
+3.06 CURING
+A. Curing with wet burlap:
+
+| Element | Curing, days |
+| --- | --- |
+| Shelter walks, Exposure Class F3 | 3 |
+                                     ^ Curing of 3 days for shelter walks
 `,
     },
     clean: {

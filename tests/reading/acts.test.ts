@@ -194,3 +194,11 @@ describe('an act in other words', () => {
     expect(actsUnder('finish', 'FINISHING', text)).toMatchObject([{ act: { steps } }]);
   });
 });
+
+test('a legend explains the word; the row that has it rules', () => {
+  const table = 'Mixtures.\n\n| Use | Air |\n| --- | --- |\n| Exterior walks | NAE |\n\nB. NAE = non-air-entrained.';
+  const made = actsUnder('air-entrainment', 'MIXTURES', table);
+  expect(made.map(({ force, subject }) => [force, subject.elements.map(({ name }) => name)])).toEqual([
+    ['ban', ['walk']],
+  ]);
+});
