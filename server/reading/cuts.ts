@@ -55,8 +55,16 @@ function opensAfterComma(tokens: readonly Token[], from: number, next: number, t
   if (isNo(tokens, next)) return true;
   const joined = /^(?:and|or|then|nor)$/.test(tokens[next]?.text ?? '') ? next + 1 : next;
   const verb = tokens[joined]?.text === 'then' ? joined + 1 : joined;
-  return opensVerb(tokens, verb) || (joined !== next && opensModal(tokens, joined) && hasVerb(tokens, from, next));
+  if (opensVerb(tokens, verb)) return true;
+  return (
+    joined !== next && (opensSpeaker(tokens, joined) || (opensModal(tokens, joined) && hasVerb(tokens, from, next)))
+  );
 }
+
+/** ", and we do not want": the writer of a letter says a thing of its own. */
+const opensSpeaker = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:we|you|they)$/.test(tokens[at]?.text ?? '') &&
+  /^(?:do|don't|will|won't|shall|must|may|want|ask|need)$/.test(tokens[at + 1]?.text ?? '');
 
 const opensVerb = (tokens: readonly Token[], at: number): boolean => {
   const token = tokens[at];

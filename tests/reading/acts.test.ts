@@ -202,3 +202,16 @@ test('a legend explains the word; the row that has it rules', () => {
     ['ban', ['walk']],
   ]);
 });
+
+test('what the writer of a letter does not want is a statement of its own', () => {
+  const text = 'We want it cured seven days under wet burlap, and we do not want calcium chloride in it.';
+  expect(forces('curing-method', 'CURING', text)).toEqual(['require']);
+  expect(actsUnder('accelerator', 'CURING', text)).toMatchObject([
+    { force: 'ban', words: 'and we do not want calcium chloride in it' },
+  ]);
+});
+
+test('a verdict may give its reason', () => {
+  const text = 'Chloride-containing accelerators: prohibited, as they mottle colour.';
+  expect(forces('accelerator', 'ADMIXTURES', text)).toEqual(['ban']);
+});

@@ -25,7 +25,7 @@ const withForce = (statement: Statement, force: Force): Statement => ({
 const verdicts: readonly (readonly [Force, RegExp])[] = [
   [
     'ban',
-    /^(?:(?:is|are|shall be|will be|be) )?(?:strictly )?(?:no|none|nil|never|not?(?: be)? (?:permitted|allowed|accepted|acceptable|used|admitted)|do not use|prohibited|forbidden|banned|excluded|unacceptable|rejected|inadmissible)(?: (?:the first|in|during|for|until|before|at|on)\b.*)?$/,
+    /^(?:(?:is|are|shall be|will be|be) )?(?:strictly )?(?:no|none|nil|never|not?(?: be)? (?:permitted|allowed|accepted|acceptable|used|admitted)|do not use|prohibited|forbidden|banned|excluded|unacceptable|rejected|inadmissible)(?: (?:the first|in|during|for|until|before|at|on|as|because|since)\b.*)?$/,
   ],
   ['waive', /^(?:(?:is|are) )?(?:not (?:required|necessary|needed))$/],
   ['permit', /^(?:(?:is|are) )?(?:yes|permitted|allowed|acceptable|ok)$/],

@@ -46,7 +46,7 @@ function roleOf({ name }: Designation, statement: Statement): StandardRole {
 function standsAlone(statement: Statement): boolean {
   return (
     statement.region !== 'quality' &&
-    /^\W*(?:aci|csa|en|astm) [a-z]?[\d.]+(?: (?:applies|governs|shall (?:apply|govern)))?(?: (?:in|for|during|when)\b.*)?\W*$/.test(
+    /^\W*(?:aci|csa|en|astm) [a-z]?[\d.]+(?: (?:applies|governs|shall (?:apply|govern)))?(?: (?:in|for|during|when)\b.*| ?, or\b.*)?\W*$/.test(
       allWords(statement).replace(/ ?- ?\d+\b/g, ''),
     )
   );
