@@ -89,7 +89,7 @@ test('a finding says place, level, found, required, why, on whose word and what 
       elements: ['walks', 'ramps'],
       because: [{ at: span(1), place: '1.01.A', message: 'walks are F3' }],
       citations: [{ document: 'ACI 318', edition: '19', clause: '19.3.3.1', status: 'seen second hand' }],
-      suggestion: { title: 'Insert', mechanical: false, edits: [{ span: span(5), text: '\nC. Air: 6 percent.\n' }] },
+      suggestion: { title: 'Insert', mechanical: false, edits: [{ span: span(5, 5), text: '\nC. Air: 6 percent.\n' }] },
     }),
   ]);
   expect(out).toContain(
@@ -106,6 +106,17 @@ test('a finding says place, level, found, required, why, on whose word and what 
       '    Write     C. Air: 6 percent.',
       '    rule air-content-low',
     ].join('\n'),
+  );
+});
+
+test('a value to write is told with the one it replaces', () => {
+  const suggestion = {
+    title: 'Replace the words',
+    mechanical: false,
+    edits: [{ span: span(5, 14), text: '6 percent' }],
+  };
+  expect(text([finding(10, { found: '2 percent', suggestion })])).toContain(
+    '    Write     6 percent in place of 2 percent\n',
   );
 });
 
