@@ -20,7 +20,9 @@ export function ownForce(
   to: number,
   inside: (at: number) => boolean,
 ): Force | undefined {
-  const compared = new Set(bounds.in(tokens, from, to).flatMap((run) => range(run.from, run.to)));
+  // "Not be used under any circumstances" compares nothing.
+  const limits = bounds.in(tokens, from, to).filter((run) => tokens[run.to]?.text !== 'any');
+  const compared = new Set(limits.flatMap((run) => range(run.from, run.to)));
   const found = cues
     .in(tokens, from, to)
     .filter(

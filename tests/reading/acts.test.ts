@@ -21,6 +21,7 @@ const row = (first: string, second: string): string =>
 describe('a refusal in other words than "shall not"', () => {
   test.each([
     'Calcium chloride: none.',
+    'Calcium chloride may not be used under any circumstances.',
     "Calcium chloride isn't permitted.",
     'Calcium chloride and admixtures that contain it aren’t permitted.',
     'Accelerators which contain calcium chloride are excluded.',
