@@ -108,7 +108,8 @@ export function excessIn(tokens: readonly Token[], from: number, to: number): Ru
   for (const { from: start, to: behind } of excess.in(tokens, from, to)) {
     const isNumber = tokens[behind]?.kind === 'number';
     const isShare = /^(?:percent|%|per|pct)$/.test(tokens[behind + 1]?.text ?? '');
-    if (comparing.test(tokens[start]?.text ?? '') && !(isNumber && isShare)) continue;
+    const isWithin = /^(?:with|contain(?:s|ing)?|having|of)$/.test(tokens[start - 1]?.text ?? '');
+    if (comparing.test(tokens[start]?.text ?? '') && (isWithin || !(isNumber && isShare))) continue;
     const end = closingAt(tokens, behind, to);
     const words = textOf(tokens, start, end);
     if (!boundedExceptions.test(words) && !limiting.test(words)) return { from: start, to: end };
@@ -119,14 +120,15 @@ export function excessIn(tokens: readonly Token[], from: number, to: number): Ru
 const excess = new Phrases<true>([[true, excessWords]]);
 
 /** Beyond a limit that another clause sets, all is forbidden that should be. */
-const limiting = /\b(?:maximum|limit\w*|mix\w*|recommend\w*|manufacturer\w*|allowable|permitted|approved)\b/;
+const limiting =
+  /\b(?:maximum|limit\w*|mix\w*|recommend\w*|manufacturer\w*|allowable|(?:permitted|allowed) by|approved)\b/;
 
 /** Before a number of percent only: "above the slab", "over the burlap" are places. */
 const comparing = /^(?:above|over|more|beyond)$/;
 
 function closingAt(tokens: readonly Token[], from: number, to: number): number {
   let end = from;
-  while (end < to && !/^[,;.]$/.test(tokens[end]?.text ?? '')) end++;
+  while (end < to && !/^(?:[,;.]|is|are|shall|will|must)$/.test(tokens[end]?.text ?? '')) end++;
   return end;
 }
 

@@ -229,3 +229,20 @@ describe('a trowel in a condition, or on faces that nothing reaches', () => {
     expect(found('hard-trowel-outdoors', 'FINISHING', text)).toHaveLength(1);
   });
 });
+
+describe('what only looks like an exception, a waiver or an excess', () => {
+  test.each([
+    ['surface-water', 'Do not apply water to the surface of the slab.', 'ban'],
+    ['site-water', 'No water shall be added at the site except as permitted by ASTM C94.', 'ban'],
+    ['accelerator', 'Do not use accelerators containing more than 0.05 percent chloride ion by mass.', 'none'],
+    ['accelerator', 'Calcium chloride and admixtures with more than 0.1 percent chloride are not permitted.', 'ban'],
+    ['accelerator', 'Calcium chloride above 2 percent is not permitted.', 'permit'],
+  ] as const)('%s: %s', (kind, text, force) => {
+    expect(comings(kind, 'FINISHING', text)).toEqual(force === 'none' ? [] : [force]);
+  });
+
+  test('water at the site as ASTM C94 has it, with the w/cm held, is controlled', () => {
+    const text = 'Batch water may be added at the site as provided in ASTM C94, the maximum w/cm not being exceeded.';
+    expect(found('site-water-uncontrolled', 'PLACING', text)).toEqual([]);
+  });
+});

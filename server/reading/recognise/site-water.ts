@@ -69,7 +69,7 @@ const others = words(
 const limited =
   /\b(?:withheld|design water|maximum w|w ?\/ ?c|water ?- ?cement|not exceed|not beyond|within the|up to the|approved mix|specified w|no more than|design mix|mix design|mixture design|c94)\b/;
 const once =
-  /\b(?:once|one time|one-time|single|before discharge|prior to discharge|before any concrete is discharged|before unloading|one addition|only one|at the start)\b/;
+  /\b(?:once|one time|one-time|single|before discharge|prior to discharge|before any concrete is discharged|before unloading|one addition|only one|at the start|(?:as (?:provided|permitted|allowed) (?:in|by)|in accordance with) astm c ?-? ?94)\b/;
 
 export function siteWater(statement: Statement): ActFact[] {
   if (['references', 'related', 'submittals'].includes(statement.region)) return [];

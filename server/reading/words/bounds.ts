@@ -12,7 +12,6 @@ const links = [
   'rise',
   'have',
   'contain',
-  'be used',
   'be allowed to be',
   'be permitted to be',
   'be allowed to fall',

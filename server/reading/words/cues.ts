@@ -98,8 +98,6 @@ export const forceCues: readonly (readonly [Force | 'without', readonly string[]
       'no longer required',
       'may be disregarded',
       'does not apply',
-      'do not apply',
-      'shall not apply',
     ],
   ],
   [
@@ -361,7 +359,7 @@ export const siteExceptions =
   /\b(?:finishers?|inspectors?'?s?|foreman|foremen|superintendents?|supervisors?'?s?|suppliers?|drivers?|contractors?|installers?|crew)\b/;
 /** What binds an exception: the engineer, a document, a protection, or something harmless that is done instead. */
 export const boundedExceptions =
-  /\b(?:engineer\w*|architect\w*|owner\w*|designer|writing|written|shown|indicated|specified|protect\w*|noted|otherwise|drawings?|design|withheld|ratio|w ?\/ ?cm?|fog\w*|cur(?:e|es|ed|ing)|hardened|final set|interior|floors?|rock salt)\b/;
+  /\b(?:engineer\w*|architect\w*|owner\w*|designer|writing|written|shown|indicated|specified|protect\w*|noted|otherwise|drawings?|design|astm|aci|csa|en|aashto|c94|sections?|code|withheld|ratio|w ?\/ ?cm?|fog\w*|cur(?:e|es|ed|ing)|hardened|final set|interior|floors?|rock salt)\b/;
 
 /** Words behind which only the excess is forbidden. */
 export const excessWords: readonly string[] = [
