@@ -70,7 +70,7 @@ function placed(found: readonly MentionRead[], tokens: readonly Token[], from: n
   return found.map((each) => {
     const own = words.find((word) => each.from <= word.from && word.to <= each.to);
     const shared = words.findLast((word) => word.to <= each.from && isList(tokens, word.to, each.from, found));
-    const behind = words.find((word) => each.to <= word.from && word.value === 'yes' && isExposure(tokens, word.from));
+    const behind = words.find((word) => each.to <= word.from && isSaidBehind(tokens, each.to, word));
     return { ...each, exterior: (own ?? shared ?? behind)?.value ?? 'unknown' };
   });
 }
@@ -84,6 +84,15 @@ const isList = (tokens: readonly Token[], from: number, to: number, found: reado
         /^(?:,|and|or|the|concrete|-|&|new)$/.test(text) ||
         found.some((each) => each.from <= from + at && from + at < each.to),
     );
+
+/** "walks exposed to weather", "stair pans, interior:". */
+const isSaidBehind = (
+  tokens: readonly Token[],
+  end: number,
+  { from, value }: Run & { value: 'yes' | 'no' },
+): boolean => (value === 'yes' ? isExposure(tokens, from) : from - end <= farthestBehind);
+
+const farthestBehind = 2;
 
 const isExposure = (tokens: readonly Token[], at: number): boolean =>
   /^(?:exposed|subject|weather|open|outdoors)$/.test(tokens[at]?.text ?? '');
