@@ -37,7 +37,7 @@ export function copyText({ source, parsed, out }: Texts, start: number, end: num
 const inLine = (decoded = ' '): string => (isLineEnd(decoded) ? ' ' : decoded);
 
 /** The parser was not shown a delimiter too many; brackets and blanks to fill in are wording all the same. */
-const asWritten = (written: string): string => (/[[\]_<]/.test(written) ? written : ' ');
+const asWritten = (written: string): string => (/[[\]_<~]/.test(written) ? written : ' ');
 
 /** Code keeps its words as they stand; only its ticks are markup. */
 export function copyCode(source: string, out: string[], start: number, end: number): void {

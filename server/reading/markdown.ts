@@ -80,7 +80,8 @@ class Borders {
 const isRuling = (line: string, head: string): boolean =>
   /^\s*\|[\s|:-]+$/.test(line) && line.split('|').length === head.replaceAll('\\|', '').split('|').length;
 
-const marker = /[ \t]*(?:[-+*>]|\d{1,9}[.)])(?=[ \t>]|$)/y;
+const marker = /[ \t]*(?:>|(?:[-+*]|\d{1,9}[.)])(?=\s|$))/y;
+const markers = new RegExp(`^(?:${marker.source})+`);
 
 function withoutDeepMarkers(line: string): string {
   let at = 0;
@@ -89,11 +90,7 @@ function withoutDeepMarkers(line: string): string {
     if (!marker.test(line)) return line;
     at = marker.lastIndex;
   }
-  const rest = line.slice(at);
-  return (
-    line.slice(0, at) +
-    rest.replace(/^(?:[ \t]*(?:[-+*>]|\d{1,9}[.)])(?=[ \t>]|\r?\n|$))+/, (run) => ' '.repeat(run.length))
-  );
+  return line.slice(0, at) + line.slice(at).replace(markers, (run) => ' '.repeat(run.length));
 }
 
 function withoutSurplusDelimiters(line: string, before: number): readonly [string, number] {
@@ -101,11 +98,11 @@ function withoutSurplusDelimiters(line: string, before: number): readonly [strin
   for (const character of line) if (delimiters.has(character)) count++;
   if (count <= mostDelimiters) return [line, count];
   let seen = before;
-  const calm = line.replace(/[*_[\]`<\\]/g, (character) => (mostDelimiters < ++seen ? harmless : character));
+  const calm = line.replace(/[*_[\]`<~\\]/g, (character) => (mostDelimiters < ++seen ? harmless : character));
   return [calm, seen];
 }
 
 /** Neither blank nor sign to the parser; from the private range, so that no text means anything by it. */
 const harmless = '\ue000';
 
-const delimiters = new Set('*_[]`<\\');
+const delimiters = new Set('*_[]`<~\\');

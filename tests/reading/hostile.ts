@@ -176,9 +176,14 @@ export const words: readonly Hostile[] = [
   { name: 'bars and blanks', text: (length) => `Walk   Air   Days\n${'ramp   6   7\n'.repeat(length / 13)}` },
 ];
 
-/** What the parser alone would take many seconds for, or what only great lengths betray. */
+/** What the parser alone would take many seconds for. */
 export const traps: readonly Hostile[] = [
-  ...['- ', '> ', '*a ', '_a ', '[', '![', '`', '<a ', '\\1\\. ', '&x; '].map((unit) => again(unit)),
-  again('*a *a\n- \n'),
-  again('| *a *a\n', 'x\n| a |\n| - |\n'),
+  ...['- ', '* ', '1. ', '> ', '>- ', '- 1. '].map((unit) => again(unit, '', 'a')),
+  ...['+ ', '*a_ ', '~~a', '[a](', '\\1\\. ', '&x; '].map((unit) => again(unit)),
+  {
+    name: 'stars that open, then stars that close',
+    text: (length) => 'a*'.repeat(length / 4) + '*b'.repeat(length / 4),
+  },
+  again('*a_ b* c_\n- \n'),
+  again('| *a_ b* c_\n', 'x\n| a |\n| - |\n'),
 ];
