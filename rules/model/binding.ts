@@ -63,7 +63,8 @@ function nearness(mention: Mention, element: Element): number {
   return mention.bare && groups[mention.kind]?.includes(element.kind) ? 3 : 0;
 }
 
-const flatwork: readonly ElementKind[] = [
+/** Kinds that are laid flat and out of doors by their very name. */
+export const flatwork: readonly ElementKind[] = [
   'walk',
   'curb',
   'ramp',

@@ -1,6 +1,6 @@
 /** Elements of the manual: names that mean the same thing brought together, with the words that tell where each stands. */
 
-import { reaches } from '../../rules/model/binding.ts';
+import { flatwork, reaches } from '../../rules/model/binding.ts';
 import type { Fact, Mention } from '../../rules/model/fact.ts';
 import type { Span } from '../../rules/model/source.ts';
 import type { Cue, Element, ElementKind, SectionDocument } from '../../rules/model/specification.ts';
@@ -92,18 +92,7 @@ function noteTitle(drafts: Map<string, Draft>, reading: Reading): void {
   for (const each of titled.elements) note(drafts, reading, place, each);
 }
 
-const outdoors: ReadonlySet<ElementKind> = new Set<ElementKind>([
-  'walk',
-  'curb',
-  'ramp',
-  'steps',
-  'apron',
-  'drive',
-  'parking',
-  'plaza',
-  'pad',
-  'dock',
-]);
+const outdoors: ReadonlySet<ElementKind> = new Set(flatwork.filter((kind) => kind !== 'pavement'));
 
 /** "walks" after "shelter walks" are the shelter walks; a bare "slab" where something is named is whatever is named. */
 function isCovered(draft: Draft, drafts: ReadonlyMap<string, Draft>): boolean {
