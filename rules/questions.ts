@@ -19,7 +19,7 @@ export function openQuestions(context: Context): readonly Question[] {
       (fact) => fact.kind === 'standard' && fact.value === agency && fact.of === 'requirement',
     );
     const elements = viewsOf(context)
-      .filter((view) => view.isExposed && view.documents.includes(document))
+      .filter((view) => view.isConcreteWork && view.isExposed && view.documents.includes(document))
       .map(({ element }) => element);
     if (!cited || elements.length === 0) return [];
     const text = `do the standard specifications cited in ${whereSaid(cited, context.specification)} give air, w/cm, strength, curing, cold weather and the hold-off of de-icers for ${named(elements)}?`;
