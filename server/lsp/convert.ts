@@ -15,6 +15,7 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { rules } from '../../rules/index.ts';
 import type { Severity } from '../../rules/model/project.ts';
 import type { Finding, Suggestion } from '../checking.ts';
 import type { OutlineItem } from '../reading/reading.ts';
@@ -110,12 +111,27 @@ export function quickFix(
   if (!edit) return undefined;
   const decided = suggestion.mechanical ? '' : ' (engineer to decide)';
   return {
-    title: `${suggestion.title}: ${rule.replaceAll('-', ' ')}${decided}`,
+    title: `${fixName(suggestion)}: ${ruleName(rule)}${decided}`,
     kind: CodeActionKind.QuickFix,
     diagnostics: mended,
     isPreferred: suggestion.mechanical,
     edit,
   };
+}
+
+/** A value is told in the menu itself, a clause only by what is done with it. */
+function fixName({ title, edits }: Suggestion): string {
+  const [first] = edits;
+  const isValue = first !== undefined && first.span.start < first.span.end && first.text.length <= longestShown;
+  return isValue ? `Write "${first.text}"` : title;
+}
+
+const longestShown = 60;
+
+/** The rule's title as the end of a sentence; its id where the list does not have it. */
+function ruleName(id: string): string {
+  const title = rules.find((rule) => rule.id === id)?.title ?? id.replaceAll('-', ' ');
+  return title.charAt(0).toLowerCase() + title.slice(1);
 }
 
 function workspaceEdit({ edits }: Suggestion, pages: Pages, abilities: Abilities): WorkspaceEdit | undefined {

@@ -124,7 +124,7 @@ describe('a finding', () => {
     const found = only(await editor.diagnostics(uri), 'water-added-to-surface');
     const [fix] = await editor.fixes(uri, found);
     expect(fix).toMatchObject({ kind: 'quickfix', diagnostics: [found] });
-    expect(fix?.title).toMatch(/: water added to surface \(engineer to decide\)$/);
+    expect(fix?.title).toMatch(/: water is added to the surface \(engineer to decide\)$/);
     await editor.apply(fix!.edit!);
     expect(await editor.codes(uri)).not.toContain('water-added-to-surface');
   });
