@@ -73,6 +73,11 @@ const wording: readonly Case[] = [
     source: 'Cure for <Insert number> days at <Section number> <value>.',
     kept: ['Cure for', 'Insert number', 'days at', 'Section number', 'value', '.'],
   },
+  {
+    of: 'a place that has the name of a tag',
+    source: 'See <Title>, <a value>, <title>.',
+    kept: ['See', 'Title', ',', 'a value', ',', '.'],
+  },
   { of: 'what looks like indented code', source: 'A. Air:\n\n        6 percent', kept: ['A. Air:', '6 percent'] },
   { of: 'what looks like a definition', source: '[Walks]: F3\n[Steps]: F3', kept: ['[Walks]: F3', '[Steps]: F3'] },
   { of: 'what looks like a heading ruled below', source: 'Air\n===\n6 percent', kept: ['Air', '===', '6 percent'] },
@@ -103,6 +108,11 @@ const references: readonly Case[] = [
     kept: ['6', plusOrMinus, '1.5', ['&percnt;', '%'], ['&amp;', '&'], 'less'],
   },
   { of: 'by number', source: '6&#37; &#xB1; 1', kept: ['6', ['&#37;', '%'], ['&#xB1;', '±'], '1'] },
+  {
+    of: 'that decodes to the start of another',
+    source: '&amp;amp; 6 &amp;plusmn; 1',
+    kept: [['&amp;', '&'], 'amp; 6', ['&amp;', '&'], 'plusmn; 1'],
+  },
   {
     of: 'that repeats its own letters',
     source: '&amp;amp &lt;lt; a&amp;m',

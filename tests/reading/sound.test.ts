@@ -1,12 +1,14 @@
 /** Invariant 4: reading never throws, no span leaves the text, and what was not understood is counted. */
 import { expect, test } from 'vitest';
 import { cuts, dense, examples, garbled, lineEnds, prefixesOf, sections } from './cut.ts';
+import { numberings } from './numberings.ts';
 import { faultsOf } from './sound.ts';
 
 const patience = 30_000;
 
 test('reading is sound in whole sections and 200 cuts of them', { timeout: patience }, () => {
-  expect([...sections, ...cuts(200, 4)].flatMap(faultsOf)).toEqual([]);
+  const whole = [...sections, ...numberings.map(({ text }) => text)];
+  expect([...whole, ...cuts(200, 4)].flatMap(faultsOf)).toEqual([]);
 });
 
 test('and in each example of CommonMark', { timeout: patience }, () => {
