@@ -77,8 +77,7 @@ export class Paragraphs {
     const { place, parent, level } = this.#numbering.open(label, indent, () => above !== undefined);
     const stem = parent ?? (above?.label === '' ? above : this.#stem);
     if (!parent) this.#stem = stem;
-    // Words behind a label may be a comment and blank.
-    const [start, end] = [Math.min(from, to) - base, to - base];
+    const [start, end] = [from - base, to - base];
     this.#block = { kind: 'paragraph', start, end, place, label: label.name, level, parent: stem };
     this.#numbering.hold(this.#block);
     blocks.push(this.#block);
