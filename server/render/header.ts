@@ -21,8 +21,14 @@ export function questionLines({ checked: { questions } }: CheckedManual, page: P
 /** Number and title of a section over its path, underlined. */
 export function sectionHead(document: SectionDocument, page: Page): readonly string[] {
   const name = sectionName(document);
-  const path = name === document.path ? [] : wrap(document.path, page.width).map(page.style.faint);
-  return [...heading(`SECTION ${name.toUpperCase()}`, page), ...path, '='.repeat(page.width)];
+  const rule = '='.repeat(page.width);
+  // A text without a title is called by its file.
+  if (name === document.path) return [...heading(name, page), rule];
+  return [
+    ...heading(`SECTION ${name.toUpperCase()}`, page),
+    ...wrap(document.path, page.width).map(page.style.faint),
+    rule,
+  ];
 }
 
 /** Files left out for one reason that are named; a folder of other files must not bury the report. */

@@ -84,7 +84,8 @@ function byArticle({ articles }: SectionDocument, findings: readonly Finding[]):
 }
 
 function articleBlocks({ article, findings }: Group, page: Page, options: TextOptions): readonly Lines[] {
-  const title = article ? heading([article.number, article.title].filter(Boolean).join(' '), page) : [];
+  const name = [article?.number, article?.title].filter(Boolean).join(' ');
+  const title = name === '' ? [] : heading(name, page);
   const [first, ...rest] = findings.map((finding) => findingLines(finding, page, options));
   return [[...title, ...first!], ...rest];
 }

@@ -65,7 +65,7 @@ function touchesSurface(statement: Statement): boolean {
   const main = mainWords(statement);
   if (/\b(?:rins|shak|clean)\w* (?:\w+ ){0,3}(?:broom|brush|tool|trowel)/.test(main)) return false;
   const isBan = statement.predication.force === 'ban';
-  const hasSurface = holds(surfaces, statement) || 0 < statement.named.elements.length;
+  const hasSurface = holds(surfaces, statement) || 0 < statement.named.elements.length || isOnIt(statement);
   if (wetting.test(main) && hasSurface && !holds(otherLiquid, statement)) return true;
   if (!/\bwater\b|\bhose\b/.test(main)) return false;
   if (/bleed|sheen|rain\b|mixing water|added water reducer/.test(main))
@@ -78,6 +78,12 @@ function touchesSurface(statement: Statement): boolean {
     !/\b(?:remove|drag|squeegee|drain|shed|keep out|protect|divert)/.test(main)
   );
 }
+
+/** "Pour the walk … don't let anybody sprinkle water on it": "it" is the walk, unless covers are spoken of. */
+const isOnIt = (statement: Statement): boolean =>
+  0 < statement.subject.elements.length &&
+  /\b(?:on|onto|to|into|over) (?:it|them)\b/.test(mainWords(statement)) &&
+  !/\b(?:burlap|cover\w*|mats?|sheet\w*|blankets?)\b/.test(sentenceWords(statement));
 
 /** Curing after the finish, fog into the air, and covers that are kept wet. */
 function isHarmless(statement: Statement): boolean {
