@@ -48,7 +48,7 @@ export function cuts(count: number, seed: number): readonly string[] {
   });
 }
 
-const longestCut = 1500;
+const longestCut = 1000;
 
 /** Pieces of sections, each with one or two kinds of damage. */
 export function garbled(count: number, seed: number): readonly (readonly [string, string])[] {

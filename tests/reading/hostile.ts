@@ -70,27 +70,21 @@ export const markup: readonly Hostile[] = [
   counted('names of no character', (count) => `&x${count};`),
 ];
 
-/** What the outline and its numbering look at. */
-export const numbers: readonly Hostile[] = [
+/** Paragraphs upon paragraphs, each with what stands over it. */
+export const paragraphs: readonly Hostile[] = [
   counted('labels in one line', (count) => `${count}. ${letter(count)}a `),
-  counted('letters in one line', (count) => `${letter(count - 1)}. Aa. `, 'Aa: '),
   counted('a list', (count) => `${count}. Float.\n`),
   counted('articles', (count) => `2.${count} AIR\n`),
+  ...['.1 A\n', '1.1.1 Walks shall.\n', 'Aa:\n\n', 'Aa:\nA. '].map((unit) => again(unit)),
+];
+
+/** What else the outline and its numbering look at. */
+export const numbers: readonly Hostile[] = [
+  counted('letters in one line', (count) => `${letter(count - 1)}. Aa. `, 'Aa: '),
   counted('articles in one line', (count) => `3.${10 + (count % 90)} CURING A. Slope. `),
   counted('page numbers', (count) => `${count % 999}\n`),
   counted('heads that differ', (count) => `x${count} page 3\n`),
-  ...[
-    'A. Aa. B. Bb. ',
-    'i. ii. ',
-    '(a) A; ',
-    '.1 A\n',
-    '1.1.1 Walks shall.\n',
-    '3.01 CURING\n',
-    'PART 1 - A\n',
-    'Page 3\n',
-    'Aa:\n\n',
-    'Aa:\nA. ',
-  ].map((unit) => again(unit)),
+  ...['A. Aa. B. Bb. ', 'i. ii. ', '(a) A; ', '3.01 CURING\n', 'PART 1 - A\n', 'Page 3\n'].map((unit) => again(unit)),
   again('AB, ', '2.01 '),
   again("A'", '2.01 '),
   again('A ', 'SECTION 03 30 00 '),

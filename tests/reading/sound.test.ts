@@ -17,7 +17,7 @@ test('and in each example of CommonMark', { timeout: patience }, () => {
 });
 
 test.each(lineEnds)('and in dense texts as they are typed, in lines ending in %j', { timeout: patience }, (end) => {
-  const typed = dense.flatMap((text) => prefixesOf(text.replaceAll('\n', end)).filter((_, at) => at % 7 === 0));
+  const typed = dense.flatMap((text) => prefixesOf(text.replaceAll('\n', end)).filter((_, at) => at % 13 === 0));
   expect(typed.flatMap(faultsOf)).toEqual([]);
 });
 
