@@ -31,7 +31,8 @@ export function ownForce(
         !range(cue.from, cue.to).some((at) => compared.has(at)) &&
         !isMonth(tokens, cue.from) &&
         !isRelative(tokens, cue.from) &&
-        !isApproval(tokens, cue.from),
+        !isApproval(tokens, cue.from) &&
+        !isManner(tokens, cue),
     );
   const forces = new Set(found.map(({ meaning }) => meaning));
   if (forces.has('waive') && forces.has('ban') && found.findIndex(isWaiver) < found.findIndex(isBan)) return 'permit';
@@ -50,16 +51,24 @@ const isBan = ({ meaning }: Cue): boolean => meaning === 'ban';
 
 /** "No cold-weather protection is required": what is not asked for is not forbidden. */
 function needsNone(tokens: readonly Token[], found: readonly Cue[]): boolean {
-  const bans = found.filter(isBan);
-  const last = found.at(-1);
+  const [ban, verdict] = found;
   return (
-    bans.length === 1 &&
-    tokens[bans[0]?.from ?? 0]?.text === 'no' &&
-    last?.meaning === 'require' &&
-    /^(?:required|needed|necessary)$/.test(tokens[last.to - 1]?.text ?? '') &&
-    /^(?:is|are|be)$/.test(tokens[last.to - 2]?.text ?? '')
+    ban !== undefined &&
+    isBan(ban) &&
+    tokens[ban.from]?.text === 'no' &&
+    verdict?.meaning === 'require' &&
+    /^(?:required|needed|necessary)$/.test(tokens[verdict.to - 1]?.text ?? '') &&
+    /^(?:is|are|be)$/.test(tokens[verdict.to - 2]?.text ?? '')
   );
 }
+
+/** "without interruption", "free of gaps": how a thing is done; "without air", "free of chlorides" deny something of ours. */
+const isManner = (tokens: readonly Token[], { from, to }: Cue): boolean =>
+  /^(?:without|free)$/.test(tokens[from]?.text ?? '') &&
+  !tokens.slice(to, to + 5).some(({ text }) => ourMatters.test(text));
+
+const ourMatters =
+  /^(?:water|air|entrain\w*|chlor\w*|calcium|salts?|de-?ic\w*|cement|cur(?:e|ed|ing)|trowel\w*|float\w*|broom\w*|admixtures?|ash|fly|slag|steel|sealers?|compound|cover\w*|protect\w*|adding|finish\w*)$/;
 
 /** "damage that may be caused by frost": the modal of a relative clause gives the statement no force. */
 const isRelative = (tokens: readonly Token[], at: number): boolean =>

@@ -39,8 +39,12 @@ const indoors = new Phrases<true>([[true, indoorWords]]);
 
 export function namedIn(tokens: readonly Token[], { from, to }: Run): Named {
   const elements = mentionsIn(tokens, from, to);
-  const outside = outdoors.in(tokens, from, to).length > 0;
-  const inside = indoors.in(tokens, from, to).length > 0;
+  const exposed = outdoors.in(tokens, from, to);
+  const denied = exposed.filter(({ from: at }) =>
+    tokens.slice(Math.max(from, at - 2), at).some(({ text }) => text === 'not' || text === 'no'),
+  );
+  const outside = denied.length < exposed.length;
+  const inside = 0 < denied.length || indoors.in(tokens, from, to).length > 0;
   return {
     elements,
     mixtures: mixturesIn(tokens, from, to),

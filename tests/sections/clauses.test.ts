@@ -80,6 +80,26 @@ describe('nothing to change', () => {
     ['keeping off', behind('curing', 'Do not walk on the slab for 3 days.')],
     ['a note to the specifier', added('mixture', '[Note to specifier: 3 percent air indoors.]')],
     ['brooms kept clean', added('finishing', 'Rinse brooms away from the work and shake them free of water.')],
+    ['what harms, told', behind('finishing', 'Adding water to the surface of walks will weaken it.')],
+    [
+      'what bleed water does',
+      behind('finishing', 'Finishing of walks while bleed water is present results in loss of strength.'),
+    ],
+    ['what steel trowels do', behind('finishing', 'Steel trowels may damage the air void system of walks.')],
+    ['sea water', behind('mixture', 'All concrete exposed to seawater or spray shall have a maximum w/cm of 0.40.')],
+    ['water that is counted', behind('mixture', 'The w/cm counts any water added at the site to meet slump.')],
+    ['a manner', instead('curing', 'Cure for 7 days', 'Cure for 7 days without interruption')],
+    ['gaps', instead('curing', 'wet burlap', 'wet burlap free of gaps')],
+    ['a season', behind('curing', 'Liquid curing compounds shall not be applied between November 1 and April 15.')],
+    ['sacks of cement', behind('mixture', 'At least five sacks of cement shall be used per cubic yard.')],
+    [
+      'no placing in frost',
+      instead(
+        'cold',
+        'Comply with ACI 306.1.',
+        'Do not place walks in freezing weather, on frozen ground, or when frost is expected.',
+      ),
+    ],
     ['a decimal comma', instead('mixture', '0.45', '0,45')],
   ])('%s', (_, changed) => {
     expect(said(changed)).toEqual([]);

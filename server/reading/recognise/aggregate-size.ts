@@ -33,8 +33,8 @@ export function aggregateSize(statement: Statement): ValueFact[] {
 
 /** "six inches of stone" is a layer. */
 function isDepth({ spans: [{ end }] }: ValueFact, { text }: Statement): boolean {
-  return /^\s*(?:\([^)]*\)\s*)?of (?:compacted |crushed |clean )*(?:stone|gravel|aggregate|rock|base)/i.test(
-    text.slice(end, end + 40),
+  return /^\s*(?:\([^)]*\)\s*)?(?:(?:of )(?:compacted |crushed |clean )*(?:stone|gravel|aggregate|rock|base)|(?:thick |deep |of )*(?:\w+ ){0,3}(?:sub)?(?:base|bed|layer|cushion)\b)/i.test(
+    text.slice(end, end + 50),
   );
 }
 

@@ -4,6 +4,7 @@ import type { Force } from '../../../rules/model/clause.ts';
 import type { ActFact } from '../../../rules/model/fact.ts';
 import { holds, type Statement } from '../statement.ts';
 import { actFact, allWords, conditionWords, mainWords, sentenceWords, words } from './act.ts';
+import { isHarm } from './refusals.ts';
 
 const bleeding = words(
   'bleed water',
@@ -62,6 +63,7 @@ const inward =
   /\b(?:work|works|worked|working|trowel\w*|float\w*|finish\w*|rub\w*|press\w*|push\w*|tamp\w*)\b.{0,60}\b(?:into|in|back)\b/;
 
 export function bleedWater(statement: Statement): ActFact[] {
+  if (isHarm(statement)) return [];
   if (
     /joint|subgrade|base course|trench|excavation|drain|forms? of/.test(mainWords(statement)) &&
     !holds(working, statement)

@@ -83,6 +83,7 @@ function verbOf(statement: Statement): ColdWeatherVerb | undefined {
   const sentence = sentenceWords(statement);
   const all = allWords(statement);
   if (!isAboutCold(statement)) return undefined;
+  if (statement.predication.force === 'ban' && noPlacing.test(all)) return 'place';
   if (
     /\b(?:frozen|frost|ice|snow)\b/.test(all) &&
     /\b(?:base|subgrade|ground|forms|subbase|surface|material|frozen|steel|reinforcement)\w*\b/.test(all) &&
@@ -127,7 +128,12 @@ function isAboutCold(statement: Statement): boolean {
   );
 }
 
-const falling = /\b(?:below|falls?|drops?|descend\w*|reaches|under|forecast|less|above|rising|and rising)\b/;
+const falling =
+  /\b(?:below|falls?|drops?|descend\w*|reaches|under|forecast|less|lower|colder|above|rising|and rising)\b/;
+
+/** "Do not place in freezing weather, on frozen ground or when frost is expected" is more than a word about the ground. */
+const noPlacing =
+  /\b(?:place|placed|placing|pour\w*|pav(?:e|ed|ing)|concreting)\b.*\b(?:freezing (?:weather|temperatures?)|frost is (?:expected|forecast|likely|predicted)|freezing is (?:expected|forecast|likely|predicted))\b/;
 
 /** How long and how warm concrete is protected, and the strength that ends protection. */
 export function coldProtection(statement: Statement): ValueFact[] {

@@ -78,6 +78,8 @@ export function curing(statement: Statement): ActFact[] {
   )
     return [];
   const main = allWords(statement);
+  // "No compound between November and April" forbids it for a season.
+  if (statement.predication.force === 'ban' && months.test(main)) return [];
   // Products in Part 2 cure nothing until Part 3 orders it.
   if (statement.region === 'materials' && !/\bcure\b/.test(main)) return [];
   const facts: ActFact[] = [];
@@ -132,13 +134,17 @@ function methodsOf(statement: Statement, main: string): ActFact[] {
   const { tokens, predication } = statement;
   const found = methods
     .in(tokens, predication.from, predication.to)
-    .filter((each) => !isTaken(statement, each.from, each.meaning));
+    .filter(
+      (each) => !isTaken(statement, each.from, each.meaning) && !/^(?:sacks?)$/.test(tokens[each.from]?.text ?? ''),
+    );
   return found.flatMap((each): ActFact[] => {
     if (!isLaid(statement, each.meaning, main)) return [];
     const manner = each.meaning;
     return [{ kind: 'curing-method', ...said(statement, each), act: { verb: 'cure', manner, ...startOf(statement) } }];
   });
 }
+
+const months = /\b(?:january|february|march|april|june|july|august|september|october|november|december)\b/;
 
 const isAboutCuring = (statement: Statement): boolean =>
   statement.region === 'curing' ||

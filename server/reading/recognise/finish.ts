@@ -9,6 +9,7 @@ import { isAside, type Statement, said, spanOf, wordsOf } from '../statement.ts'
 import { finishWords } from '../words/finishes.ts';
 import { allWords } from './act.ts';
 import { finishCodes } from './finish-codes.ts';
+import { isHarm } from './refusals.ts';
 import { isWettingBroom } from './surface-water.ts';
 
 const operations = new Phrases(finishWords);
@@ -62,6 +63,7 @@ function groupKey(statement: Statement, statements: readonly Statement[]): numbe
 }
 
 function stepsOf(statement: Statement): Found<FinishStep | 'none'>[] {
+  if (isHarm(statement)) return [];
   const { from, to } = statement.predication;
   const found = operations.in(statement.tokens, from, to).filter(({ meaning }) => meaning !== 'none');
   // "before floating", "ahead of the broom", "while trowelling" only time something else; "after floating" is a step that came first.

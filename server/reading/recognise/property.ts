@@ -19,13 +19,17 @@ export interface Property {
 
 export function property(made: Property): (statement: Statement) => ValueFact[] {
   return (statement) =>
-    statement.values
+    (isForOtherMixture(statement) ? [] : statement.values)
       .filter(
         (value) => value.measure.dimension === made.dimension && !value.conditional && isOwned(made, value, statement),
       )
       .filter((value) => made.plausible?.(value) ?? true)
       .map((value) => valueFact(made.kind, value, statement, made.more?.(value, statement)));
 }
+
+/** "For f'c above 5000 psi, air may be 5 percent": the one-point reduction of the code, not the value of every mixture. */
+const isForOtherMixture = ({ tokens, predication }: Statement): boolean =>
+  predication.conditions.some(({ from }) => tokens[from]?.text === 'for');
 
 function isOwned(made: Property, value: Owned, statement: Statement): boolean {
   if (value.owner) return value.owner.id === made.meaning;

@@ -13,8 +13,20 @@ export function withVerdicts(statements: readonly Statement[]): readonly Stateme
 }
 
 /** What leads to rejection is forbidden. Only for things done: "loads below 4 percent will be rejected" gives a bound. */
-export const withConsequences = (statement: Statement): Statement =>
-  statement.predication.force !== 'ban' && isRejected(statement) ? withForce(statement, 'ban') : statement;
+export function withConsequences(statement: Statement): Statement {
+  if (statement.predication.force === 'ban') return statement;
+  if (isRejected(statement)) return withForce(statement, 'ban');
+  return isHarm(statement) ? withForce(statement, 'state') : statement;
+}
+
+/** "Adding water will weaken the surface", "steel trowels may damage the air voids" teach; they neither order nor allow. */
+export const isHarm = (statement: Statement): boolean => {
+  const main = allWords(statement);
+  return harm.test(main) && !/\b(?:shall|must|is to|are to|required|permitted|allowed)\b/.test(main);
+};
+
+const harm =
+  /\b(?:(?:will|may|can|could|would|might|does|do|likely to|tends? to) (?:\w+ ){0,2}(?:weaken|damage|reduce|impair|harm|lower|ruin|destroy|increase|cause|result|lead)\b|(?:weakens|damages|reduces|impairs|harms|lowers|ruins|destroys|causes)\b|(?:results?|leads?) (?:in|to) (?:\w+ ){0,3}(?:loss|low\w*|weak\w*|poor|scal\w*|dust\w*|craz\w*|damage|delam\w*))/;
 
 const withForce = (statement: Statement, force: Force): Statement => ({
   ...statement,

@@ -83,6 +83,12 @@ export function siteWater(statement: Statement): ActFact[] {
   if (/\b(?:ticket|slip|record|amount of water|quantity)\b/.test(main) && statement.predication.force !== 'permit')
     return [];
   const all = sentenceWords(statement);
+  // A limit that counts the water added later is its control.
+  if (
+    /\b(?:counting|including|inclusive of|counts?|includes?) (?:\w+ ){0,4}water\b/.test(all) &&
+    !/\badd water\b|\bmay be added\b/.test(all)
+  )
+    return [];
   const manner = limited.test(all) && once.test(all) ? 'controlled' : 'uncontrolled';
   return [
     actFact(

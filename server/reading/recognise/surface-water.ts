@@ -63,6 +63,7 @@ const isElsewhere = ({ tokens, predication }: Statement): boolean =>
 function touchesSurface(statement: Statement): boolean {
   if (/\b(?:absorb|take up|blot|soak up|dry up)\w*\b.{0,30}\bwater\b/.test(allWords(statement))) return false;
   const main = mainWords(statement);
+  if (/\b(?:sea ?water|brackish|salt spray|spray zone)\b/.test(main)) return false;
   if (/\b(?:rins|shak|clean)\w* (?:\w+ ){0,3}(?:broom|brush|tool|trowel)/.test(main)) return false;
   const isBan = statement.predication.force === 'ban';
   const hasSurface = holds(surfaces, statement) || 0 < statement.named.elements.length || isOnIt(statement);

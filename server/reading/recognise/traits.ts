@@ -61,7 +61,7 @@ const traitPhrases = new Phrases<Trait | 'none'>([
   ['lightweight', ['lightweight concrete', 'structural lightweight']],
   ['snow-melt', ['snow melt', 'snow melting', 'hydronic', 'hydronically heated', 'heated by tubing', 'snowmelt']],
   ['high-early', ['high early strength', 'high early', 'high-early', 'type iii']],
-  ['heated', ['heated', 'conditioned', 'kept above freezing']],
+  ['heated', ['heated', 'conditioned space', 'conditioned room', 'air conditioned', 'kept above freezing']],
   [
     'none',
     [

@@ -36,7 +36,7 @@ function fromGallons(value: Owned, statement: Statement): ValueFact[] {
 const isPerSack = (value: Owned, statement: Statement): boolean =>
   (/\b(?:one|a|each) (?:94 ?-? ?(?:pound|lb\.?) )?(?:sack|bag)\b/.test(sentenceWords(statement)) &&
     /\bwater\b/.test(sentenceWords(statement))) ||
-  /^[\s).]*(?:of (?:mixing )?water )?(?:per|to (?:the|each|one)|for each) (?:\d+[\s-]*(?:lb|pound)\.? )?(?:sack|bag)/i.test(
+  /^[\s).]*(?:of (?:mixing )?water )?(?:\(?max(?:imum)?\.?\)? )?(?:per|to (?:the|each|one)|for each) (?:\d+[\s-]*(?:lb|pound)\.? )?(?:sack|bag)/i.test(
     wordsOf(statement, { from: value.to, to: value.to + 9 }),
   );
 
