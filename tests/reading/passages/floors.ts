@@ -31,7 +31,7 @@ export const floors: Readonly<Partial<Record<FactKind, Floor>>> = {
   'deicer-use': { found: 100, right: 100, silent: 100 },
   deicers: { found: 100, right: 100, silent: 100 },
   'dry-cement': { found: 100, right: 100, silent: 100 },
-  'dry-shake': { right: 0, silent: 50 },
+  'dry-shake': { right: 0, silent: 100 },
   drying: { silent: 100 },
   elsewhere: { found: 100, right: 100 },
   evaporation: { silent: 100 },
