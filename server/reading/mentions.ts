@@ -139,7 +139,11 @@ function mentionOf(tokens: readonly Token[], from: number, head: Head): MentionR
   const start = startOfName(tokens, from, head);
   const run = tokens.slice(start, head.to);
   const last = run.at(-1);
-  const kept = run.filter((token) => token.kind === 'word' && (!plainModifiers.has(token.text) || token === last));
+  // "concrete exposed to weather" keeps all its words.
+  const isWhole = run.some(({ text }, at) => text === 'exposed' && run[at + 1]?.text === 'to');
+  const kept = run.filter(
+    (token) => token.kind === 'word' && (isWhole || !plainModifiers.has(token.text) || token === last),
+  );
   const hasModifiers = kept.some((token) => token.start < (tokens[head.from] as Token).start);
   const name = kept.map(({ text }) => text).join(' ');
   return {

@@ -74,6 +74,8 @@ export const headNouns: readonly (readonly [ElementKind, readonly string[]])[] =
     [
       'flatwork',
       'exterior concrete',
+      'concrete exposed to weather',
+      'concrete exposed to the weather',
       'exterior flatwork',
       'site concrete',
       'exterior work',
