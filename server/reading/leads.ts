@@ -43,5 +43,5 @@ export function pointsAway(tokens: readonly Token[]): boolean {
   );
 }
 
-const continuing = /^(?:then|also|finally|afterwards|next|thereafter)$/;
+const continuing = /^(?:then|also|finally|afterwards|next|thereafter|this|these)$/;
 const pronouns = new Set(['them', 'it', 'these', 'they']);

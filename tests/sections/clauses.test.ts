@@ -100,6 +100,13 @@ describe('nothing to change', () => {
         'Do not place walks in freezing weather, on frozen ground, or when frost is expected.',
       ),
     ],
+    [
+      'curing in stages',
+      {
+        curing:
+          'A. Cover the walks with wet burlap, kept moist for at least 24 hours. Then cover the walks with paper. This paper shall be left in place for six (6) days.',
+      },
+    ],
     ['a decimal comma', instead('mixture', '0.45', '0,45')],
   ])('%s', (_, changed) => {
     expect(said(changed)).toEqual([]);

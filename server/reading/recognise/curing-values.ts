@@ -34,6 +34,7 @@ const cureWords = new Phrases<true>([
       'burlap',
       'covers',
       'sacking',
+      'paper',
       'pond',
     ],
   ],
@@ -60,7 +61,10 @@ const takeOff = new Phrases<true>([
   ],
 ]);
 const covers = new Phrases<true>([
-  [true, ['compound', 'cover', 'burlap', 'sheet', 'sheeting', 'film', 'mats', 'curing', 'polyethylene', 'blanket']],
+  [
+    true,
+    ['compound', 'paper', 'cover', 'burlap', 'sheet', 'sheeting', 'film', 'mats', 'curing', 'polyethylene', 'blanket'],
+  ],
 ]);
 const highEarly = new Phrases<true>([
   [true, ['high early', 'high early strength', 'type iii', 'high-early-strength', 'type hE']],
