@@ -14,7 +14,7 @@ const labelWidth = 10;
 
 export function findingLines(finding: Finding, page: Page, { working }: FindingOptions): readonly string[] {
   const { style, width } = page;
-  const [place] = heading(finding.place || 'Title', page);
+  const [place] = heading(finding.place, page);
   const rows = [...points(finding), ...(working === 'shown' ? workings(finding) : [])];
   return [
     `  ${place}  ${style[finding.severity](levelWords[finding.severity])}`,

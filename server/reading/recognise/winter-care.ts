@@ -5,15 +5,24 @@ import type { ActFact } from '../../../rules/model/fact.ts';
 import type { Statement } from '../statement.ts';
 import { actFact, allWords } from './act.ts';
 
+const wintry = /\b(?:winter|ice|snow|slip\w*|traction|de ?-? ?ic\w*|salt\w*|grit)\b/;
+const known = new WeakMap<Statement['block'], boolean>();
+
+/** Does the whole paragraph speak of winter? Looked up once, not for each of its statements. */
+function isWintry({ block, text }: Statement): boolean {
+  const before = known.get(block);
+  if (before !== undefined) return before;
+  const made = wintry.test(text.slice(block.start, block.end).toLowerCase());
+  known.set(block, made);
+  return made;
+}
+
 export function winterCare(statement: Statement): ActFact[] {
   const all = allWords(statement);
   const made = (verb: DeicerUseVerb, material?: string, force?: Force): ActFact =>
     actFact('deicer-use', { verb, ...(material && { material }) }, statement, force);
   const facts: ActFact[] = [];
-  const block = statement.text.slice(statement.block.start, statement.block.end).toLowerCase();
-  const winter = /\b(?:winter|ice|snow|slip\w*|traction|de ?-? ?ic\w*|salt\w*|grit)\b/.test(
-    `${block} ${statement.heading}`,
-  );
+  const winter = wintry.test(statement.heading) || isWintry(statement);
   if (
     winter &&
     /\b(?:clean |washed |sharp |dry )?(?:sand|grit)\b/.test(all) &&
